@@ -1,0 +1,22 @@
+//! How much a surface resists taking current: the polarisation that evens a layer out.
+
+use crate::source::{Cited, MethodId, Source};
+use quantity::{AreaResistance, Conductivity, CurrentDensity, Length, Voltage};
+
+/// Slope per decade over 2.303 for a transfer coefficient of one half at room temperature, 0.051 V: RT / (0.5 F).
+pub const TAFEL_HALF: Cited<Voltage> = Cited::new(
+    Voltage::volt(0.051),
+    Source::Computed {
+        method: MethodId::Derived,
+    },
+);
+
+/// Polarisation resistance b / i of a surface at `i`.
+pub fn polarisation_resistance(slope: Voltage, i: CurrentDensity) -> AreaResistance {
+    slope / i
+}
+
+/// Evenness length of a bath at `i`: conductivity x polarisation resistance. The longer beside the piece, the evener.
+pub fn evenness_length(kappa: Conductivity, slope: Voltage, i: CurrentDensity) -> Length {
+    kappa * polarisation_resistance(slope, i)
+}

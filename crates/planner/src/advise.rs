@@ -1,0 +1,112 @@
+//! The density to use when nobody gives one.
+
+use crate::answer::Ruling;
+use crate::inputs::Inputs;
+use crate::plan::{Plan, PlanBath, PlanDrive};
+use crate::run::{Run, run, spread_on};
+use chemistry::limiting::{TREE_SHARE, diffusion_layer, limiting_density};
+use chemistry::{Datum, Stirring};
+use quantity::{CurrentDensity, Quantity};
+
+/// The lowest and highest density a solution takes with this stirring.
+pub fn window(bath: &PlanBath, stirring: Stirring) -> Option<(CurrentDensity, CurrentDensity)> {
+    let Datum::Band(still) = bath.solution.window_still else {
+        return None;
+    };
+    let highest = match (stirring, bath.solution.highest_stirred) {
+        (Stirring::Still, _) | (_, Datum::Unknown) => still.value.max,
+        (_, Datum::Value(v)) => v.value,
+        (Stirring::Gentle, Datum::Band(b)) => b.value.min,
+        (Stirring::Vigorous, Datum::Band(b)) => b.value.max,
+    };
+    Some((still.value.min, highest))
+}
+
+/// The density above which copper grows trees and powder: a share of the limiting density.
+pub fn tree_density(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensity> {
+    limiting(bath, stirring).map(|i| i * TREE_SHARE.value)
+}
+
+/// The limiting density with this stirring.
+pub fn limiting(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensity> {
+    Some(limiting_density(
+        bath.solution.valence,
+        bath.solution.diffusivity.typical()?,
+        bath.solution.metal_content.typical()?,
+        bath.metal.molar_mass.value,
+        diffusion_layer(stirring).value,
+    ))
+}
+
+/// Fills in every advised density, from the likely values, and says what ruled it: the solution's typical density for
+/// this stirring, at most what the edges of every piece bear and what the supply gives.
+pub fn advise(plan: &mut Plan) -> Vec<Option<Ruling>> {
+    let inputs = plan.inputs.likely();
+    (0..plan.steps.len())
+        .map(|n| {
+            if plan.steps[n].drive != Some(PlanDrive::Advised) {
+                return None;
+            }
+            let (i, ruling) = advised(plan, n, &inputs)?;
+            plan.steps[n].drive = Some(PlanDrive::Density(i));
+            Some(ruling)
+        })
+        .collect()
+}
+
+fn advised(plan: &Plan, n: usize, inputs: &Inputs) -> Option<(CurrentDensity, Ruling)> {
+    let bath = plan.bath.as_ref()?;
+    let stirring = plan.steps[n].stirring;
+    let typical = bath.solution.window_still.typical()?;
+    let mut best = (typical, Ruling::Typical);
+    if let Some(bound) = tree_density(bath, stirring) {
+        let edge = |i: CurrentDensity| worst_edge(plan, bath, inputs, i);
+        if edge(best.0).si() > bound.si() {
+            best = (bisect(edge, bound, best.0), Ruling::Edges);
+        }
+    }
+    if let Some(highest) = plan.bench.as_ref().and_then(|b| b.highest) {
+        let mut out = Run::for_plan(plan);
+        run(plan, inputs, None, &mut out);
+        let total = plan
+            .pieces
+            .iter()
+            .zip(&out.pieces)
+            .try_fold(quantity::WorkArea::from_si(0.0), |sum, (p, slot)| {
+                Some(sum + (slot.area? + slot.wire_area) * f64::from(p.count))
+            })?;
+        if (best.0 * total).si() > highest.si() {
+            best = (highest / total, Ruling::Supply);
+        }
+    }
+    Some(best)
+}
+
+/// Density at the thickest place of the worst piece.
+fn worst_edge(plan: &Plan, bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> CurrentDensity {
+    let ratio = plan
+        .pieces
+        .iter()
+        .filter_map(|p| spread_on(p, bath, inputs, i).1)
+        .map(|e| e.max_over_mean.si())
+        .fold(1.0, |a: f64, b| if b > a { b } else { a });
+    i * ratio
+}
+
+/// The highest density at or below `from` whose edge stays at `bound`; the edge rises with the density.
+fn bisect(
+    edge: impl Fn(CurrentDensity) -> CurrentDensity,
+    bound: CurrentDensity,
+    from: CurrentDensity,
+) -> CurrentDensity {
+    let (mut low, mut high) = (0.0, from.si());
+    for _ in 0..60 {
+        let middle = (low + high) / 2.0;
+        if edge(CurrentDensity::from_si(middle)).si() > bound.si() {
+            high = middle;
+        } else {
+            low = middle;
+        }
+    }
+    CurrentDensity::from_si(low)
+}

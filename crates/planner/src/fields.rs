@@ -1,0 +1,445 @@
+//! Every numeric input, declared once: its key, its bounds, the unit it is typed in. From this line come the check, the
+//! message, the hint under the field and the generator of the property tests.
+
+use crate::path::{FieldPath, name_of};
+use crate::problem::{Accepted, Problem, ProblemKind, of_unreadable};
+use crate::value::Named;
+use quantity::{
+    AreaResistance, Concentration, Conductivity, CounterArea, Current, CurrentDensity, Fraction,
+    Length, Mass, Quantity, Ratio, Reading, Resistance, SheetResistance, Temperature, Thickness,
+    Time, Unit, Voltage, Volume, WorkArea,
+};
+use serde_json::Value;
+
+/// The declaration of a numeric input.
+#[derive(Clone, Copy, Debug)]
+pub struct Field<Q: 'static> {
+    /// The key in a Job, its unit ending included.
+    pub key: &'static str,
+    /// Lowest accepted.
+    pub least: Q,
+    /// Highest accepted.
+    pub most: Q,
+    /// Symbol of the unit it is typed in.
+    pub unit: &'static str,
+}
+
+impl<Q: Quantity> Field<Q> {
+    const fn new(key: &'static str, least: Q, most: Q, unit: &'static str) -> Self {
+        Self {
+            key,
+            least,
+            most,
+            unit,
+        }
+    }
+
+    /// The last part of its address.
+    pub fn name(&self) -> &'static str {
+        name_of(self.key, Q::KEY_UNIT)
+    }
+
+    /// The unit a number without one is taken to be in.
+    pub fn unit(&self) -> &'static Unit {
+        quantity::unit::by_symbol(Q::UNITS, self.unit).unwrap_or(&Q::UNITS[0])
+    }
+
+    /// What is accepted.
+    pub fn accepted(&self) -> Accepted {
+        Accepted::Between {
+            least: Named::new("least", self.least),
+            most: Named::new("most", self.most),
+        }
+    }
+
+    /// Holds a quantity against the bounds.
+    pub fn check(&self, value: Q, at: &FieldPath, read: &str) -> Result<Q, Problem> {
+        let kind = if value.si() < self.least.si() {
+            ProblemKind::TooSmall
+        } else if value.si() > self.most.si() {
+            ProblemKind::TooLarge
+        } else if value.si().is_finite() {
+            return Ok(value);
+        } else {
+            ProblemKind::NotFinite
+        };
+        Err(Problem::at(at.clone(), kind)
+            .reading(read)
+            .accepting(self.accepted()))
+    }
+
+    /// Reads what a person typed.
+    pub fn read_text(&self, text: &str, at: &FieldPath) -> Result<Reading<Q>, Problem> {
+        match quantity::read::<Q>(text, self.unit()) {
+            Ok(reading) => self.check(reading.value, at, text.trim()).map(|_| reading),
+            Err(why) => {
+                let (kind, part) = of_unreadable(&why);
+                let problem = Problem::at(at.clone(), kind).accepting(self.accepted());
+                Err(match part {
+                    Some(part) => problem.reading(part),
+                    None => problem,
+                })
+            }
+        }
+    }
+
+    /// Reads what stands in a Job.
+    pub fn read_json(&self, value: &Value, at: &FieldPath) -> Result<Q, Problem> {
+        match value.as_f64() {
+            Some(number) => self.check(Q::from_si(number), at, &value.to_string()),
+            None => Err(Problem::at(at.clone(), ProblemKind::WrongType)
+                .reading(value.to_string())
+                .accepting(self.accepted())),
+        }
+    }
+}
+
+/// A whole number with bounds.
+#[derive(Clone, Copy, Debug)]
+pub struct CountField {
+    /// The key in a Job.
+    pub key: &'static str,
+    /// Lowest accepted.
+    pub least: u32,
+    /// Highest accepted.
+    pub most: u32,
+}
+
+impl CountField {
+    /// The last part of its address.
+    pub fn name(&self) -> &'static str {
+        name_of(self.key, "count")
+    }
+
+    /// What is accepted.
+    pub fn accepted(&self) -> Accepted {
+        let named = |name, n| Named {
+            name,
+            value: quantity::AnyQuantity {
+                key_unit: "count",
+                si: f64::from(n),
+            },
+        };
+        Accepted::Between {
+            least: named("least", self.least),
+            most: named("most", self.most),
+        }
+    }
+
+    /// Holds a number against the bounds.
+    pub fn check(&self, number: f64, at: &FieldPath, read: &str) -> Result<u32, Problem> {
+        let kind = if !number.is_finite() {
+            ProblemKind::NotFinite
+        } else if number < f64::from(self.least) {
+            ProblemKind::TooSmall
+        } else if number > f64::from(self.most) {
+            ProblemKind::TooLarge
+        } else if number.fract() != 0.0 {
+            ProblemKind::NotANumber
+        } else {
+            return Ok(number as u32);
+        };
+        Err(Problem::at(at.clone(), kind)
+            .reading(read)
+            .accepting(self.accepted()))
+    }
+
+    /// Reads what a person typed.
+    pub fn read_text(&self, text: &str, at: &FieldPath) -> Result<u32, Problem> {
+        match quantity::read::<Ratio>(text, &Ratio::UNITS[0]) {
+            Ok(reading) => self.check(reading.value.si(), at, text.trim()),
+            Err(why) => {
+                let (kind, part) = of_unreadable(&why);
+                let problem = Problem::at(at.clone(), kind).accepting(self.accepted());
+                Err(match part {
+                    Some(part) => problem.reading(part),
+                    None => problem,
+                })
+            }
+        }
+    }
+
+    /// Reads what stands in a Job.
+    pub fn read_json(&self, value: &Value, at: &FieldPath) -> Result<u32, Problem> {
+        match value.as_f64() {
+            Some(number) => self.check(number, at, &value.to_string()),
+            None => Err(Problem::at(at.clone(), ProblemKind::WrongType)
+                .reading(value.to_string())
+                .accepting(self.accepted())),
+        }
+    }
+}
+
+const fn count(key: &'static str, least: u32, most: u32) -> CountField {
+    CountField { key, least, most }
+}
+
+const fn mm(key: &'static str, least: f64, most: f64) -> Field<Length> {
+    Field::new(key, Length::mm(least), Length::mm(most), "mm")
+}
+
+/// How many alike.
+pub const COUNT: CountField = count("count", 1, 999);
+/// How often a part stands on the piece.
+pub const TIMES: CountField = count("times_count", 1, 999);
+/// Sides of a flat piece that are wetted.
+pub const SIDES: CountField = count("sides_count", 1, 2);
+/// Hanger wires of one piece.
+pub const WIRES: CountField = count("wires_count", 1, 20);
+/// Contacts on a coat.
+pub const CONTACTS: CountField = count("contacts_count", 1, 99);
+/// Students in a class.
+pub const STUDENTS: CountField = count("students_count", 1, 200);
+
+/// Inner diameter of a ring.
+pub const BORE: Field<Length> = mm("bore_m", 1.0, 300.0);
+/// Diameter of the wire of a round ring.
+pub const RING_WIRE: Field<Length> = mm("wire_d_m", 0.1, 50.0);
+/// Wall of a band.
+pub const WALL: Field<Length> = mm("wall_m", 0.05, 50.0);
+/// Width of a band.
+pub const WIDTH: Field<Length> = mm("width_m", 0.2, 300.0);
+/// Outer diameter of a cap.
+pub const OUTER_D: Field<Length> = mm("outer_d_m", 0.5, 300.0);
+/// Inner diameter of a cap.
+pub const INNER_D: Field<Length> = mm("inner_d_m", 0.4, 300.0);
+/// Height of a cap.
+pub const CAP_HEIGHT: Field<Length> = mm("height_m", 0.2, 300.0);
+/// Real over smooth surface.
+pub const TEXTURE: Field<Ratio> =
+    Field::new("texture_ratio", Ratio::of_si(1.0), Ratio::of_si(5.0), "");
+/// The same, of a shape's outside.
+pub const TEXTURE_OUTSIDE: Field<Ratio> = Field::new(
+    "texture_outside_ratio",
+    Ratio::of_si(1.0),
+    Ratio::of_si(5.0),
+    "",
+);
+/// Area of one side.
+pub const ONE_SIDE: Field<WorkArea> = Field::new(
+    "one_side_m2",
+    WorkArea::cm2(0.01),
+    WorkArea::cm2(10_000.0),
+    "cm²",
+);
+/// Open share of a masked sheet.
+pub const OPEN: Field<Fraction> = Field::new(
+    "open_frac",
+    Fraction::of_si(0.001),
+    Fraction::of_si(1.0),
+    "%",
+);
+/// Diameter of a hanger wire.
+pub const HANGER_WIRE: Field<Length> = mm("wire_d_m", 0.1, 10.0);
+/// Wetted length of a hanger wire.
+pub const HANGER_WET: Field<Length> = mm("wet_m", 0.0, 1000.0);
+/// Resistance of a contact.
+pub const CONTACT: Field<Resistance> = Field::new(
+    "contact_ohm",
+    Resistance::of_si(0.0),
+    Resistance::of_si(1000.0),
+    "Ω",
+);
+/// Resistance of a lead.
+pub const LEAD: Field<Resistance> = Field::new(
+    "lead_ohm",
+    Resistance::of_si(0.0),
+    Resistance::of_si(1000.0),
+    "Ω",
+);
+/// Sheet resistance of a coat.
+pub const SHEET: Field<SheetResistance> = Field::new(
+    "sheet_ohm_sq",
+    SheetResistance::of_si(0.001),
+    SheetResistance::of_si(1e6),
+    "Ω/sq",
+);
+/// Girth of a coated piece.
+pub const GIRTH: Field<Length> = mm("girth_m", 0.5, 2000.0);
+/// Height of a coated piece.
+pub const COAT_HEIGHT: Field<Length> = mm("height_m", 0.5, 2000.0);
+/// Thickness of sheet or wall.
+pub const STOCK: Field<Length> = mm("thickness_m", 0.01, 50.0);
+/// Thinnest over mean, the person's own.
+pub const MIN_OVER_MEAN: Field<Ratio> = Field::new(
+    "min_over_mean_ratio",
+    Ratio::of_si(0.001),
+    Ratio::of_si(1.0),
+    "",
+);
+/// Bore that must fit, now.
+pub const FIT_BORE: Field<Length> = mm("bore_m", 1.0, 300.0);
+/// Bore wanted after growth.
+pub const WANTED_BORE: Field<Length> = mm("wanted_bore_m", 0.5, 300.0);
+/// Width of an etched opening.
+pub const ART_OPENING: Field<Length> = mm("opening_m", 0.01, 500.0);
+/// Width of metal left between openings.
+pub const ART_LAND: Field<Length> = mm("land_wanted_m", 0.01, 500.0);
+/// Length of line.
+pub const ART_LENGTH: Field<Length> = mm("length_m", 0.1, 100_000.0);
+/// Depth over undercut.
+pub const ETCH_FACTOR: Field<Ratio> = Field::new(
+    "etch_factor_ratio",
+    Ratio::of_si(0.7),
+    Ratio::of_si(3.0),
+    "",
+);
+/// Time after a step's start.
+pub const AFTER: Field<Time> = Field::new("after_s", Time::seconds(0.0), Time::hours(720.0), "h");
+/// Bath volume.
+pub const VOLUME: Field<Volume> =
+    Field::new("volume_m3", Volume::of_si(2e-5), Volume::of_si(1.0), "L");
+/// Charge a bath has passed.
+pub const PASSED: Field<quantity::Charge> = Field::new(
+    "passed_C",
+    quantity::Charge::of_si(0.0),
+    quantity::Charge::of_si(3.6e9),
+    "Ah",
+);
+/// Metal in a bath now.
+pub const HOLDS_NOW: Field<Concentration> = Field::new(
+    "now_kg_per_m3",
+    Concentration::of_si(0.0),
+    Concentration::of_si(500.0),
+    "g/L",
+);
+/// Metal below which the bath is renewed.
+pub const HOLDS_FLOOR: Field<Concentration> = Field::new(
+    "floor_kg_per_m3",
+    Concentration::of_si(0.0),
+    Concentration::of_si(500.0),
+    "g/L",
+);
+/// Facing area of the counter electrode.
+pub const FACING: Field<CounterArea> = Field::new(
+    "facing_m2",
+    CounterArea::of_si(1e-5),
+    CounterArea::of_si(10.0),
+    "cm²",
+);
+/// Distance to the counter electrode.
+pub const DISTANCE: Field<Length> = mm("distance_m", 5.0, 1000.0);
+/// Temperature of a step.
+pub const TEMPERATURE: Field<Temperature> = Field::new(
+    "temperature_K",
+    Temperature::celsius(1.0),
+    Temperature::celsius(99.0),
+    "°C",
+);
+/// Highest voltage the person sets.
+pub const CEILING: Field<Voltage> =
+    Field::new("ceiling_V", Voltage::of_si(0.05), Voltage::of_si(60.0), "V");
+/// Density as a drive.
+pub const DENSITY: Field<CurrentDensity> = Field::new(
+    "density_A_per_m2",
+    CurrentDensity::amp_per_dm2(0.001),
+    CurrentDensity::amp_per_dm2(100.0),
+    "A/dm²",
+);
+/// Current as a drive.
+pub const CURRENT: Field<Current> = Field::new(
+    "current_A",
+    Current::milliampere(0.1),
+    Current::ampere(100.0),
+    "mA",
+);
+/// Until a time has passed.
+pub const UNTIL_TIME: Field<Time> =
+    Field::new("time_s", Time::seconds(1.0), Time::hours(720.0), "h");
+/// Until this thickness on average.
+pub const UNTIL_MEAN: Field<Thickness> =
+    Field::new("mean_m", Thickness::um(0.01), Thickness::um(5000.0), "µm");
+/// Until this thickness at the thinnest place.
+pub const UNTIL_THINNEST: Field<Thickness> = Field::new(
+    "thinnest_m",
+    Thickness::um(0.01),
+    Thickness::um(5000.0),
+    "µm",
+);
+/// Until this depth.
+pub const UNTIL_DEPTH: Field<Thickness> =
+    Field::new("depth_m", Thickness::um(0.1), Thickness::um(10_000.0), "µm");
+/// Until this mass lies on the pieces.
+pub const UNTIL_MASS: Field<Mass> =
+    Field::new("mass_kg", Mass::gram(0.0001), Mass::gram(10_000.0), "g");
+/// Lowest current of a supply.
+pub const LOWEST: Field<Current> = Field::new(
+    "lowest_A",
+    Current::ampere(0.0),
+    Current::ampere(100.0),
+    "mA",
+);
+/// Highest current of a supply.
+pub const HIGHEST: Field<Current> = Field::new(
+    "highest_A",
+    Current::milliampere(1.0),
+    Current::ampere(100.0),
+    "A",
+);
+/// Step of a supply's display.
+pub const DISPLAY_STEP: Field<Current> = Field::new(
+    "display_step_A",
+    Current::milliampere(0.001),
+    Current::ampere(10.0),
+    "mA",
+);
+/// What a display shows too little: real less shown.
+pub const OFFSET: Field<Current> = Field::new(
+    "offset_A",
+    Current::ampere(-1.0),
+    Current::ampere(1.0),
+    "mA",
+);
+/// Highest voltage of a supply.
+pub const HIGHEST_VOLTS: Field<Voltage> =
+    Field::new("highest_V", Voltage::of_si(0.1), Voltage::of_si(60.0), "V");
+/// A spread, two in three.
+pub const SPREAD: Field<Fraction> = Field::new(
+    "spread_frac",
+    Fraction::of_si(0.0),
+    Fraction::of_si(2.0),
+    "%",
+);
+/// Length of a lesson.
+pub const LESSON: Field<Time> = Field::new("lesson_s", Time::minutes(5.0), Time::hours(24.0), "h");
+/// A time of day, in seconds after midnight.
+pub const OF_DAY_FROM: Field<Time> =
+    Field::new("night_from_s", Time::seconds(0.0), Time::hours(24.0), "h");
+/// The other end of the night.
+pub const OF_DAY_TO: Field<Time> =
+    Field::new("night_to_s", Time::seconds(0.0), Time::hours(24.0), "h");
+
+/// Own efficiency of a bath.
+pub const EFFICIENCY: Field<Fraction> = Field::new(
+    "value_frac",
+    Fraction::of_si(0.01),
+    Fraction::of_si(1.0),
+    "%",
+);
+/// Own conductivity of a bath.
+pub const CONDUCTIVITY: Field<Conductivity> = Field::new(
+    "value_S_per_m",
+    Conductivity::s_per_cm(0.001),
+    Conductivity::s_per_cm(2.0),
+    "mS/cm",
+);
+/// Own factor on a bath's evenness length.
+pub const EVENNESS_FACTOR: Field<Ratio> =
+    Field::new("value_ratio", Ratio::of_si(0.1), Ratio::of_si(10.0), "");
+/// Own overvoltage of both surfaces and the leads.
+pub const SURFACE_VOLTS: Field<Voltage> =
+    Field::new("value_V", Voltage::of_si(0.0), Voltage::of_si(10.0), "V");
+/// Own price of a metal.
+pub const PRICE: Field<quantity::MoneyPerMass> = Field::new(
+    "price_money_per_kg",
+    quantity::MoneyPerMass::of_si(0.0),
+    quantity::MoneyPerMass::of_si(1e9),
+    "per g",
+);
+/// Polarisation resistance of a coat's front.
+pub const POLARISATION: Field<AreaResistance> = Field::new(
+    "polarisation_ohm_m2",
+    AreaResistance::of_si(1e-6),
+    AreaResistance::of_si(1.0),
+    "Ω cm²",
+);

@@ -1,0 +1,128 @@
+//! The baths: solution, volume, what they hold, the counter electrode.
+
+use super::tree::{Node, Problems, id_of};
+use crate::fields;
+use crate::path::FieldPath;
+use crate::problem::{Problem, ProblemKind};
+use field::Arrangement;
+use quantity::{Charge, Concentration, CounterArea, Length, Volume};
+use serde::Serialize;
+use serde_json::Value;
+
+/// A vessel with a solution.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Bath {
+    /// `b1`, `b2`.
+    pub id: String,
+    /// The solution's id.
+    pub solution: String,
+    /// How much of it.
+    #[serde(rename = "volume_m3", skip_serializing_if = "Option::is_none")]
+    pub volume: Option<Volume>,
+    /// Charge it has passed so far.
+    #[serde(rename = "passed_C", skip_serializing_if = "Option::is_none")]
+    pub passed: Option<Charge>,
+    /// Metals dissolved in it.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub holds: Vec<Holds>,
+    /// The counter electrode.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub counter: Option<Counter>,
+}
+
+/// A metal dissolved in a bath.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Holds {
+    /// The metal.
+    pub metal: String,
+    /// Now.
+    #[serde(rename = "now_kg_per_m3", skip_serializing_if = "Option::is_none")]
+    pub now: Option<Concentration>,
+    /// Below this the bath is renewed.
+    #[serde(rename = "floor_kg_per_m3", skip_serializing_if = "Option::is_none")]
+    pub floor: Option<Concentration>,
+}
+
+/// The other electrode.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Counter {
+    /// Its material.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub material: Option<String>,
+    /// Area facing the work.
+    #[serde(rename = "facing_m2", skip_serializing_if = "Option::is_none")]
+    pub facing: Option<CounterArea>,
+    /// Distance to the work.
+    #[serde(rename = "distance_m", skip_serializing_if = "Option::is_none")]
+    pub distance: Option<Length>,
+    /// Where it stands.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub arrangement: Option<Arrangement>,
+}
+
+/// The words for where the counter electrode stands.
+pub const ARRANGEMENTS: [(&str, Arrangement); 4] = [
+    ("one_side", Arrangement::OneSide),
+    ("both_sides", Arrangement::BothSides),
+    ("turned", Arrangement::Turned),
+    ("all_round", Arrangement::AllRound),
+];
+
+/// All baths of a Job.
+pub fn read_all(items: &[Value], path: &FieldPath, problems: &mut Problems) -> Vec<Bath> {
+    let mut ids = Vec::new();
+    let mut baths = Vec::new();
+    for item in items {
+        if let Some(id) = id_of(item, path, &ids, problems) {
+            ids.push(id.clone());
+            if let Some(node) = Node::new(item, path.child(&id), problems) {
+                baths.extend(read(id, node, problems));
+            }
+        }
+    }
+    baths
+}
+
+fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Bath> {
+    node.get("id");
+    let solution = node.text("solution", problems);
+    if !node.has("solution") {
+        problems.push(Problem::at(
+            node.path.child("solution"),
+            ProblemKind::Missing,
+        ));
+    }
+    let volume = node.number(&fields::VOLUME, problems);
+    let passed = node.number(&fields::PASSED, problems);
+    let mut holds = Vec::new();
+    let holds_path = node.path.child("holds");
+    for item in node.list("holds", problems) {
+        let name = item.get("metal").and_then(Value::as_str).unwrap_or("");
+        if let Some(mut n) = Node::new(item, holds_path.child(name), problems) {
+            let metal = n.text("metal", problems);
+            let now = n.number(&fields::HOLDS_NOW, problems);
+            let floor = n.number(&fields::HOLDS_FLOOR, problems);
+            n.finish(problems);
+            holds.extend(metal.map(|metal| Holds { metal, now, floor }));
+        }
+    }
+    let counter = node.group("counter", problems).map(|mut n| {
+        let counter = Counter {
+            material: n.text("material", problems),
+            facing: n.number(&fields::FACING, problems),
+            distance: n.number(&fields::DISTANCE, problems),
+            arrangement: n.word("arrangement", &ARRANGEMENTS, problems),
+        };
+        n.finish(problems);
+        counter
+    });
+    node.finish(problems);
+    solution.map(|solution| Bath {
+        id,
+        solution,
+        volume,
+        passed,
+        holds,
+        counter,
+    })
+}

@@ -1,0 +1,43 @@
+//! What to set and for how long: one pure function from a [`Job`] to an [`Answer`].
+//!
+//! ```
+//! use planner::{Catalogue, answer_text};
+//! let text = answer_text(&Catalogue::standard(), r#"{"plan":{"format":1,
+//!   "pieces":[{"id":"p1","extent":{"area":{"one_side_m2":0.00114}}}],
+//!   "baths":[{"id":"b1","solution":"cu_acid_form"}],
+//!   "steps":[{"id":"s1","in":[{"bath":"b1","pieces":["p1"]}],"kind":"electroform",
+//!             "drive":{"density_A_per_m2":120},"until":{"mean_m":0.0002}}]}}"#);
+//! assert!(text.contains("\"likely_A\":0.1368"));
+//! ```
+//!
+//! Does not: print words, draw, store, read a clock or a random number; know the page.
+
+pub mod advise;
+pub mod answer;
+pub mod answering;
+pub mod arrangement;
+pub mod bench;
+pub mod checks;
+pub mod clock;
+pub mod expr;
+pub mod fields;
+pub mod inputs;
+pub mod job;
+pub mod path;
+pub mod plan;
+pub mod problem;
+pub mod question;
+pub mod ranges;
+pub mod run;
+pub mod uses;
+pub mod value;
+pub mod working;
+
+pub use answer::Answer;
+pub use answering::{answer, answer_with};
+pub use chemistry::Catalogue;
+pub use job::Job;
+pub use path::FieldPath;
+pub use problem::{Accepted, Problem, ProblemKind};
+pub use question::{answer_line, answer_text};
+pub use value::{Maybe, Named};

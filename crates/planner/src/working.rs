@@ -1,0 +1,511 @@
+//! How the answer was worked out, step by step, from the likely values.
+
+use crate::advise::limiting;
+use crate::answer::{Origin, SourceText, Working};
+use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Sub, Value};
+use crate::inputs::{InputId, Inputs};
+use crate::path::FieldPath;
+use crate::plan::{Plan, PlanBath, PlanPiece, PlanSurface};
+use crate::run::{Run, min_ratio, scale};
+use crate::value::Named;
+use chemistry::faraday::FARADAY;
+use chemistry::limiting::diffusion_layer;
+use chemistry::source::{MethodId, Source, WorkId};
+use geometry::shape::wire_side;
+use quantity::{AnyQuantity, Fraction, Length, Quantity, Ratio, Thickness, Time};
+
+/// Every formula of the working, by id.
+pub const FORMULAS: &[(&str, Expr)] = &[
+    (
+        "equivalent",
+        Div(
+            &Value("molar_mass"),
+            &Mul(&Value("valence"), &Value("faraday")),
+        ),
+    ),
+    // pi^2 (bore + wire) wire
+    (
+        "area_torus",
+        Mul(
+            &Mul(&Pi, &Pi),
+            &Mul(&Add(&Value("bore"), &Value("wire_d")), &Value("wire_d")),
+        ),
+    ),
+    // 2 pi (bore + wall) (width + wall): outside pi (bore + 2 wall) width, inside pi bore width, two flat rings
+    (
+        "area_band",
+        Mul(
+            &Mul(&Number(2.0), &Pi),
+            &Mul(
+                &Add(&Value("bore"), &Value("wall")),
+                &Add(&Value("width"), &Value("wall")),
+            ),
+        ),
+    ),
+    (
+        "wire_area",
+        Mul(
+            &Mul(&Pi, &Value("wire_d")),
+            &Mul(&Value("wet"), &Value("wires")),
+        ),
+    ),
+    (
+        "wetted",
+        Mul(
+            &Add(&Value("piece_area"), &Value("wire_area")),
+            &Value("count"),
+        ),
+    ),
+    ("wanted", Mul(&Value("density"), &Value("wetted"))),
+    (
+        "growth",
+        Div(
+            &Mul(
+                &Mul(&Value("equivalent"), &Value("efficiency")),
+                &Div(&Value("flows"), &Value("wetted")),
+            ),
+            &Value("metal_density"),
+        ),
+    ),
+    (
+        "time",
+        Div(&Sub(&Value("target"), &Value("reached")), &Value("growth")),
+    ),
+    (
+        "mean",
+        Add(&Value("reached"), &Mul(&Value("growth"), &Value("time"))),
+    ),
+    ("charge", Mul(&Value("flows"), &Value("time"))),
+    (
+        "mass",
+        Mul(
+            &Mul(&Value("equivalent"), &Value("efficiency")),
+            &Mul(
+                &Value("charge"),
+                &Div(&Value("piece_area"), &Value("wetted")),
+            ),
+        ),
+    ),
+    (
+        "wagner",
+        Div(
+            &Mul(
+                &Mul(&Value("conductivity"), &Value("evenness_factor")),
+                &Div(&Value("slope"), &Value("density")),
+            ),
+            &Value("scale"),
+        ),
+    ),
+    ("thinnest", Mul(&Value("grown"), &Value("min_over_mean"))),
+    (
+        "limiting",
+        Div(
+            &Mul(
+                &Mul(&Value("valence"), &Value("faraday")),
+                &Mul(&Value("diffusivity"), &Value("metal_content")),
+            ),
+            &Mul(&Value("molar_mass"), &Value("layer")),
+        ),
+    ),
+    (
+        "volts",
+        Add(
+            &Div(
+                &Mul(&Value("density"), &Value("distance")),
+                &Value("conductivity"),
+            ),
+            &Value("surface_volts"),
+        ),
+    ),
+    (
+        "bore_after",
+        Sub(&Value("bore"), &Mul(&Number(2.0), &Value("mean"))),
+    ),
+    (
+        "bore_to_make",
+        Add(&Value("wanted_bore"), &Mul(&Number(2.0), &Value("mean"))),
+    ),
+];
+
+fn count(name: &'static str, n: f64) -> Named {
+    Named {
+        name,
+        value: AnyQuantity {
+            key_unit: "count",
+            si: n,
+        },
+    }
+}
+
+struct Writer<'a> {
+    plan: &'a Plan,
+    inputs: &'a Inputs,
+    run: &'a Run,
+    all: Vec<Working>,
+}
+
+/// Writes the working of `run`, which was made with the likely `inputs`.
+pub fn write(plan: &Plan, inputs: &Inputs, run: &Run) -> Vec<Working> {
+    let mut w = Writer {
+        plan,
+        inputs,
+        run,
+        all: Vec::new(),
+    };
+    for n in 0..plan.pieces.len() {
+        w.areas(n);
+    }
+    if let Some(bath) = &plan.bath {
+        w.equivalent(bath);
+        for n in 0..plan.steps.len() {
+            w.step(n, bath);
+        }
+    }
+    for n in 0..plan.pieces.len() {
+        w.fit(n);
+    }
+    w.all
+}
+
+impl Writer<'_> {
+    fn add(
+        &mut self,
+        id: &'static str,
+        at: FieldPath,
+        values: Vec<Named>,
+        result: Named,
+        sources: &[Source],
+    ) {
+        let mut texts: Vec<SourceText> = Vec::new();
+        for source in sources {
+            if !texts.iter().any(|t| t.0 == *source) {
+                texts.push(SourceText(*source));
+            }
+        }
+        self.all.push(Working {
+            id,
+            at,
+            values,
+            result,
+            sources: texts,
+        });
+    }
+
+    fn get<Q: Quantity>(&self, id: InputId) -> Q {
+        self.inputs.get(id)
+    }
+
+    /// The source of an input that is the catalogue's; nothing for the person's own.
+    fn source(&self, id: Option<InputId>) -> Vec<Source> {
+        match id.map(|id| self.plan.inputs.origin(id)) {
+            Some(Origin::Catalogue(source)) => vec![source],
+            _ => Vec::new(),
+        }
+    }
+
+    fn areas(&mut self, n: usize) {
+        let piece = &self.plan.pieces[n];
+        let at = FieldPath::new("pieces").child(&piece.id);
+        let mensuration = Source::Published {
+            work: WorkId::Mensuration,
+            locator: "Pappus's theorem; cylinders and annuli",
+        };
+        if let Some(PlanSurface::Parts(parts)) = &piece.surface {
+            for part in parts {
+                let id = match part.shape.id() {
+                    "torus" => "area_torus",
+                    "band" => "area_band",
+                    _ => continue,
+                };
+                let values = part
+                    .shape
+                    .size_names()
+                    .iter()
+                    .zip(&part.sizes)
+                    .map(|(name, size)| Named::new(name, self.get::<Length>(*size)))
+                    .collect();
+                let result = Named::new("smooth_area", part.shape.surface().total());
+                self.add(id, part.at.clone(), values, result, &[mensuration]);
+            }
+        }
+        if let Some((d, wet, wires)) = piece.wires {
+            let (d, wet): (Length, Length) = (self.get(d), self.get(wet));
+            let values = vec![
+                Named::new("wire_d", d),
+                Named::new("wet", wet),
+                count("wires", f64::from(wires)),
+            ];
+            let result = Named::new("wire_area", wire_side(d, wet) * f64::from(wires));
+            self.add("wire_area", at.child("hanger"), values, result, &[]);
+        }
+        if let Some(area) = self.run.pieces[n].area {
+            let wire = self.run.pieces[n].wire_area;
+            let all = f64::from(piece.count);
+            self.add(
+                "wetted",
+                at,
+                vec![
+                    Named::new("piece_area", area),
+                    Named::new("wire_area", wire),
+                    count("count", all),
+                ],
+                Named::new("wetted", (area + wire) * all),
+                &[],
+            );
+        }
+    }
+
+    fn equivalent(&mut self, bath: &PlanBath) {
+        let at = FieldPath::new("baths").child(&bath.id);
+        self.add(
+            "equivalent",
+            at.clone(),
+            vec![
+                Named::new("molar_mass", bath.metal.molar_mass.value),
+                count("valence", f64::from(bath.solution.valence)),
+                Named::new("faraday", FARADAY.value),
+            ],
+            Named::new("equivalent", bath.equivalent),
+            &[bath.metal.molar_mass.source, FARADAY.source],
+        );
+        let Some(stirring) = self.plan.steps.last().map(|s| s.stirring) else {
+            return;
+        };
+        let (content, diffusivity) = (bath.solution.metal_content, bath.solution.diffusivity);
+        if let (Some(c), Some(d), Some(limit)) = (
+            content.typical(),
+            diffusivity.typical(),
+            limiting(bath, stirring),
+        ) {
+            let layer = diffusion_layer(stirring);
+            let sources: Vec<Source> = [content.source(), diffusivity.source(), Some(layer.source)]
+                .into_iter()
+                .flatten()
+                .collect();
+            self.add(
+                "limiting",
+                at,
+                vec![
+                    count("valence", f64::from(bath.solution.valence)),
+                    Named::new("faraday", FARADAY.value),
+                    Named::new("diffusivity", d),
+                    Named::new("metal_content", c),
+                    Named::new("molar_mass", bath.metal.molar_mass.value),
+                    Named::new("layer", layer.value),
+                ],
+                Named::new("limiting", limit),
+                &sources,
+            );
+        }
+    }
+
+    fn step(&mut self, n: usize, bath: &PlanBath) {
+        let step = &self.plan.steps[n];
+        let at = FieldPath::new("steps").child(&step.id);
+        let run = self.run.steps[n];
+        let reached = n
+            .checked_sub(1)
+            .map_or(Some(Thickness::um(0.0)), |p| self.run.steps[p].mean_after);
+        let (Some(flows), Some(i), Some(wanted)) = (run.real, run.density, run.wanted) else {
+            return;
+        };
+        let total = wanted / 1.0;
+        let wetted = flows / i;
+        if let Some(crate::plan::PlanDrive::Density(density)) = step.drive {
+            self.add(
+                "wanted",
+                at.clone(),
+                vec![Named::new("density", density), Named::new("wetted", wetted)],
+                Named::new("wanted", total),
+                &self.typical_source(n, bath),
+            );
+        }
+        let Some(growth) = run.growth else { return };
+        let efficiency: Fraction = bath
+            .efficiency
+            .map_or(Fraction::from_si(1.0), |id| self.get(id));
+        let mut sources = self.source(bath.efficiency);
+        sources.push(bath.metal.density.source);
+        self.add(
+            "growth",
+            at.clone(),
+            vec![
+                Named::new("equivalent", bath.equivalent),
+                Named::new("efficiency", efficiency),
+                Named::new("flows", flows),
+                Named::new("wetted", wetted),
+                Named::new("metal_density", bath.metal.density.value),
+            ],
+            Named::new("growth", growth),
+            &sources,
+        );
+        if let (Some(time), Some(reached), Some(after)) = (run.time, reached, run.mean_after) {
+            self.time_and_mean(n, &at, growth, time, reached, after);
+            if let Some(charge) = run.charge {
+                let values = vec![Named::new("flows", flows), Named::new("time", time)];
+                self.add(
+                    "charge",
+                    at.clone(),
+                    values,
+                    Named::new("charge", charge),
+                    &[],
+                );
+            }
+            for p in 0..self.plan.pieces.len() {
+                self.evenness(p, &at, bath, i, growth * time);
+            }
+        }
+        self.volts(&at, bath, i, n);
+    }
+
+    fn typical_source(&self, n: usize, bath: &PlanBath) -> Vec<Source> {
+        let typical = bath.solution.window_still.typical();
+        match self.plan.steps[n].drive {
+            Some(crate::plan::PlanDrive::Density(i)) if Some(i) == typical => {
+                bath.solution.window_still.source().into_iter().collect()
+            }
+            _ => Vec::new(),
+        }
+    }
+
+    fn time_and_mean(
+        &mut self,
+        n: usize,
+        at: &FieldPath,
+        growth: quantity::GrowthRate,
+        time: Time,
+        reached: Thickness,
+        after: Thickness,
+    ) {
+        if let Some(crate::plan::PlanUntil::Mean(target)) = self.plan.steps[n].until
+            && target.si() > reached.si()
+        {
+            let values = vec![
+                Named::new("target", target),
+                Named::new("reached", reached),
+                Named::new("growth", growth),
+            ];
+            self.add("time", at.clone(), values, Named::new("time", time), &[]);
+        }
+        let values = vec![
+            Named::new("reached", reached),
+            Named::new("growth", growth),
+            Named::new("time", time),
+        ];
+        self.add("mean", at.clone(), values, Named::new("mean", after), &[]);
+    }
+
+    fn evenness(
+        &mut self,
+        p: usize,
+        at: &FieldPath,
+        bath: &PlanBath,
+        i: quantity::CurrentDensity,
+        grown: Thickness,
+    ) {
+        let piece: &PlanPiece = &self.plan.pieces[p];
+        let (wa, table) = crate::run::spread_on(piece, bath, self.inputs, i);
+        let fem = Source::Computed {
+            method: MethodId::FiniteElements,
+        };
+        if let (Some(wa), Some(slope), Some(size), Some(k), Some(f)) = (
+            wa,
+            bath.slope,
+            scale(piece, self.inputs),
+            bath.conductivity,
+            bath.evenness_factor,
+        ) {
+            let mut sources = self.source(bath.conductivity);
+            sources.push(slope.source);
+            sources.push(Source::Published {
+                work: WorkId::EcsDistribution,
+                locator: "Wagner number",
+            });
+            self.add(
+                "wagner",
+                at.clone(),
+                vec![
+                    Named::new("conductivity", self.get::<quantity::Conductivity>(k)),
+                    Named::new("evenness_factor", self.get::<Ratio>(f)),
+                    Named::new("slope", slope.value),
+                    Named::new("density", i),
+                    Named::new("scale", size),
+                ],
+                Named::new("wagner", wa),
+                &sources,
+            );
+        }
+        if let Some(ratio) = min_ratio(piece, self.inputs, table) {
+            let sources: &[Source] = if piece.own_ratio.is_some() {
+                &[]
+            } else {
+                &[fem]
+            };
+            self.add(
+                "thinnest",
+                at.clone(),
+                vec![
+                    Named::new("grown", grown),
+                    Named::new("min_over_mean", ratio),
+                ],
+                Named::new("thinnest", grown * ratio.si()),
+                sources,
+            );
+        }
+    }
+
+    fn volts(&mut self, at: &FieldPath, bath: &PlanBath, i: quantity::CurrentDensity, n: usize) {
+        let (Some(volts), Some(d), Some(k), Some(s)) = (
+            self.run.steps[n].volts,
+            bath.distance,
+            bath.conductivity,
+            bath.surface_volts,
+        ) else {
+            return;
+        };
+        let mut sources = self.source(bath.conductivity);
+        sources.extend(self.source(bath.surface_volts));
+        self.add(
+            "volts",
+            at.clone(),
+            vec![
+                Named::new("density", i),
+                Named::new("distance", self.get::<Length>(d)),
+                Named::new("conductivity", self.get::<quantity::Conductivity>(k)),
+                Named::new("surface_volts", self.get::<quantity::Voltage>(s)),
+            ],
+            Named::new("volts", volts),
+            &sources,
+        );
+    }
+
+    fn fit(&mut self, n: usize) {
+        let piece = &self.plan.pieces[n];
+        let at = FieldPath::new("pieces").child(&piece.id);
+        let run = self.run.pieces[n];
+        let Some(mean) = run.mean else { return };
+        if let (Some(bore), Some(after)) = (piece.bore, run.bore_after) {
+            let values = vec![
+                Named::new("bore", self.get::<Length>(bore)),
+                Named::new("mean", mean),
+            ];
+            self.add(
+                "bore_after",
+                at.clone(),
+                values,
+                Named::new("bore_after", after),
+                &[],
+            );
+        }
+        if let (Some(wanted), Some(make)) = (piece.wanted_bore, run.bore_to_make) {
+            let values = vec![Named::new("wanted_bore", wanted), Named::new("mean", mean)];
+            self.add(
+                "bore_to_make",
+                at,
+                values,
+                Named::new("bore_to_make", make),
+                &[],
+            );
+        }
+    }
+}

@@ -1,0 +1,137 @@
+//! Values with a spread, and the range that comes of them.
+
+use crate::kinds::{Quantity, unsigned_zero};
+use crate::variate::{POINTS, Variate};
+use serde::ser::{Serialize, SerializeMap, Serializer};
+
+/// A lowest, a typical and a highest value, in that order.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Band<Q> {
+    /// Lowest.
+    pub min: Q,
+    /// Typical.
+    pub typ: Q,
+    /// Highest.
+    pub max: Q,
+}
+
+/// How far a value may lie from its likely one. Two in three fall within the stated spread.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Spread {
+    /// Known exactly, or settled by definition.
+    None,
+    /// Lengths, areas, masses, ratios: two in three lie between likely / (1 + frac) and likely x (1 + frac).
+    Lognormal {
+        /// The spread as a share of the likely value, above 0.
+        frac: f64,
+    },
+    /// Temperatures: one standard deviation, in the quantity's SI unit.
+    Normal {
+        /// One standard deviation.
+        sd: f64,
+    },
+    /// A catalogue's lowest, typical, highest, as factors of the likely value.
+    Triangle {
+        /// Lowest over likely, 0 to 1.
+        low: f64,
+        /// Highest over likely, 1 or more.
+        high: f64,
+    },
+    /// A display: anywhere within half a step to either side, in the quantity's SI unit.
+    Uniform {
+        /// Half the step.
+        half: f64,
+    },
+}
+
+impl Spread {
+    /// The triangle of a band around its typical value.
+    pub fn of_band<Q: Quantity>(band: &Band<Q>) -> Self {
+        Self::Triangle {
+            low: band.min.si() / band.typ.si(),
+            high: band.max.si() / band.typ.si(),
+        }
+    }
+
+    /// The value at sample `point` of `variate`, for a likely value of `likely` (any unit).
+    pub fn at(&self, likely: f64, variate: &Variate, point: usize) -> f64 {
+        match *self {
+            Spread::None => likely,
+            Spread::Lognormal { frac } => {
+                likely * libm::exp(libm::log(1.0 + frac) * variate.normal(point))
+            }
+            Spread::Normal { sd } => likely + sd * variate.normal(point),
+            Spread::Triangle { low, high } => likely * triangle(low, high, variate.uniform(point)),
+            Spread::Uniform { half } => likely + half * (2.0 * variate.uniform(point) - 1.0),
+        }
+    }
+}
+
+/// Inverse distribution of a triangle from `low` over its peak 1 to `high`.
+fn triangle(low: f64, high: f64, u: f64) -> f64 {
+    let width = high - low;
+    if !(width > 0.0) {
+        return 1.0;
+    }
+    let at_peak = (1.0 - low) / width;
+    if u < at_peak {
+        low + (u * width * (1.0 - low)).sqrt()
+    } else {
+        high - ((1.0 - u) * width * (high - 1.0)).sqrt()
+    }
+}
+
+/// A result: likely, and the ends between which nine in ten fall. `low <= likely <= high` always.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Range<Q> {
+    /// With every input at its likely value.
+    pub likely: Q,
+    /// 5th percentile, or likely if that is lower.
+    pub low: Q,
+    /// 95th percentile, or likely if that is higher.
+    pub high: Q,
+}
+
+/// How many samples lie outside at each end: the ends are the 26th value from each side of 512.
+const TAIL: usize = 25;
+
+impl<Q: Quantity> Range<Q> {
+    /// A value without any spread.
+    pub fn exactly(likely: Q) -> Self {
+        Self {
+            likely,
+            low: likely,
+            high: likely,
+        }
+    }
+
+    /// From the likely value and all samples (reordered in place). Samples that are not numbers are a defect of the
+    /// caller; they sort to the ends and widen the range rather than hide.
+    pub fn of_samples(likely: Q, samples: &mut [f64; POINTS]) -> Self {
+        let (_, low, _) = samples.select_nth_unstable_by(TAIL, f64::total_cmp);
+        let low = *low;
+        let (_, high, _) = samples.select_nth_unstable_by(POINTS - 1 - TAIL, f64::total_cmp);
+        let high = *high;
+        let middle = likely.si();
+        Self {
+            likely,
+            low: Q::from_si(if low < middle { low } else { middle }),
+            high: Q::from_si(if high > middle { high } else { middle }),
+        }
+    }
+}
+
+/// As a map whose keys end in the unit: `{"likely_m": .., "low_m": .., "high_m": ..}`.
+impl<Q: Quantity> Serialize for Range<Q> {
+    fn serialize<S: Serializer>(&self, s: S) -> Result<S::Ok, S::Error> {
+        let mut map = s.serialize_map(Some(3))?;
+        for (name, q) in [
+            ("likely", self.likely),
+            ("low", self.low),
+            ("high", self.high),
+        ] {
+            map.serialize_entry(&format!("{name}_{}", Q::KEY_UNIT), &unsigned_zero(q.si()))?;
+        }
+        map.end()
+    }
+}

@@ -1,0 +1,108 @@
+//! The tests in a real browser.
+
+use crate::debian::Debian;
+use crate::failure::{Explain, Failure, Outcome};
+use crate::process;
+use crate::report;
+use crate::server;
+use std::env;
+use std::net::{IpAddr, Ipv4Addr};
+use std::path::{Path, PathBuf};
+use std::process::ExitCode;
+
+/// A browser and the program that drives it.
+pub struct Browser {
+    chrome: PathBuf,
+    driver: PathBuf,
+}
+
+/// The pages to test.
+pub struct Pages<'a> {
+    /// The saved page; none tests the site alone.
+    pub saved: Option<&'a Path>,
+    /// The folder of the site.
+    pub site: &'a Path,
+}
+
+/// Finds Chromium and its driver, or installs them on Debian. The variables CHROME and CHROMEDRIVER go first.
+pub fn provide(debian: &mut Debian) -> Outcome<Browser> {
+    if let Some(browser) = find() {
+        return Ok(browser);
+    }
+    if Debian::is_here() {
+        debian.provide(
+            &["chromium", "chromium-driver"],
+            "The browser tests",
+            "about 1 min, 120 MB",
+        )?;
+    }
+    find().ok_or_else(|| {
+        Failure::new(
+            "The browser tests need Chromium or Chrome and the chromedriver of the same version: install them, or name \
+             both programs in the variables CHROME and CHROMEDRIVER.",
+        )
+    })
+}
+
+fn find() -> Option<Browser> {
+    let named = |variable: &str| {
+        env::var_os(variable)
+            .map(PathBuf::from)
+            .filter(|file| file.is_file())
+    };
+    let chrome = named("CHROME").or_else(|| {
+        ["chromium", "google-chrome", "chromium-browser"]
+            .iter()
+            .find_map(|name| process::on_path(name))
+    })?;
+    let driver = named("CHROMEDRIVER").or_else(|| process::on_path("chromedriver"))?;
+    Some(Browser { chrome, driver })
+}
+
+/// Compiles the browser tests before the tests are run, so that a mistake in them shows early.
+pub fn compile_tests() -> Outcome<()> {
+    process::run(
+        process::cargo().args(TEST).arg("--no-run"),
+        "The compiler's messages stand above.",
+    )
+}
+
+/// The whole workspace is named so that nothing the other tests compiled is compiled again with fewer features.
+const TEST: [&str; 7] = [
+    "test",
+    "--locked",
+    "--workspace",
+    "--features",
+    "outside/browser",
+    "--test",
+    "browser",
+];
+
+/// Runs the browser tests and ends as they end; nothing is said after their result.
+pub fn test(browser: &Browser, pages: &Pages) -> Outcome<ExitCode> {
+    let listener = server::listen(IpAddr::V4(Ipv4Addr::LOCALHOST), 0)?;
+    let address = server::start(listener, pages.site)?;
+    let mut command = process::cargo();
+    command
+        .args(TEST)
+        .env("IONWRIGHT_SITE", format!("http://{address}/"))
+        .env("CHROME", &browser.chrome)
+        .env("CHROMEDRIVER", &browser.driver);
+    match pages.saved {
+        Some(saved) => command
+            .env("IONWRIGHT_PAGE", saved)
+            .env_remove("IONWRIGHT_ONLY"),
+        None => command
+            .env("IONWRIGHT_ONLY", "site")
+            .env_remove("IONWRIGHT_PAGE"),
+    };
+    report::announce("Testing the pages in the browser", "about 1 min");
+    let status = command
+        .status()
+        .explain(|| "The browser tests could not be started".to_owned())?;
+    Ok(if status.success() {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::FAILURE
+    })
+}

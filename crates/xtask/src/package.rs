@@ -1,0 +1,133 @@
+//! Makes `dist/`: the saved page and the site.
+
+use crate::artifact;
+use crate::failure::{Explain, Failure, Outcome};
+use crate::pages::{self, Parts};
+use crate::process;
+use crate::report;
+use crate::skeleton::Skeleton;
+use crate::toolchain::Compiler;
+use crate::wasm;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::process::Command;
+
+/// The saved page may have this many bytes. It travels by mail and over a phone's network.
+const BUDGET_BYTES: usize = 450_000;
+
+/// What was written.
+pub struct Package {
+    /// The saved page.
+    pub saved: PathBuf,
+    /// The folder of the site.
+    pub site: PathBuf,
+    saved_bytes: usize,
+}
+
+impl Package {
+    /// Fails when the saved page is too large.
+    pub fn check_budget(&self) -> Outcome<()> {
+        if self.saved_bytes > BUDGET_BYTES {
+            return Err(Failure::new(format!(
+                "{} has {} bytes, more than the {BUDGET_BYTES} it may have: look for a new dependency, or for data \
+                 that could be computed.",
+                self.saved.display(),
+                self.saved_bytes
+            )));
+        }
+        Ok(())
+    }
+}
+
+/// Where packages go.
+pub fn dist() -> PathBuf {
+    process::workspace().join("dist")
+}
+
+/// Builds the page and writes it in both forms. Nothing is written before all of it is made.
+pub fn make(compiler: Compiler) -> Outcome<Package> {
+    let web = process::workspace().join("web");
+    let index = read(&web.join("index.html"))?;
+    let skeleton = Skeleton::read(&index)?;
+    let mut style = String::new();
+    for href in &skeleton.styles {
+        style.push_str(read(&web.join(href))?.trim());
+        style.push('\n');
+    }
+    let program = wasm::build(compiler)?;
+    let still = still(&web)?;
+    report::step("Writing dist/ionwright.html and dist/site", "1 s", || {
+        let parts = Parts {
+            skeleton: &skeleton,
+            style: &style,
+            still: still.as_deref(),
+            glue: &program.glue,
+            wasm: &program.wasm,
+            records: "null",
+        };
+        let page = pages::saved(&parts)?;
+        let files = pages::site(&parts)?;
+        let package = Package {
+            saved: dist().join("ionwright.html"),
+            site: dist().join("site"),
+            saved_bytes: page.len(),
+        };
+        write(&package.saved, page.as_bytes())?;
+        for (name, bytes) in &files {
+            write(&package.site.join(name), bytes)?;
+            report::note(&format!("dist/site/{name:<13} {:>9} bytes", bytes.len()));
+        }
+        report::note(&format!(
+            "dist/ionwright.html     {:>9} bytes of at most {BUDGET_BYTES}",
+            page.len()
+        ));
+        Ok(package)
+    })
+}
+
+/// What a native program prints as the page's content before the program runs; none while there is no such program.
+fn still(web: &Path) -> Outcome<Option<String>> {
+    if !web.join("examples/still.rs").is_file() {
+        report::note(
+            "There is no web/examples/still.rs; the sentence of index.html stands until the program starts.",
+        );
+        return Ok(None);
+    }
+    report::step(
+        "Printing the still page",
+        "about 1 min the first time, then seconds",
+        || {
+            // Made as a part of the whole workspace: alone, other features would be asked for and much compiled again.
+            let messages = process::read(
+                process::cargo()
+                    .args(["build", "--locked", "--workspace", "--example", "still"])
+                    .arg("--message-format=json-render-diagnostics"),
+                "The compiler's messages stand above.",
+            )?;
+            let program = artifact::program(&messages, "still").ok_or_else(|| {
+                Failure::new(
+                    "The compiler ended well but made no program of web/examples/still.rs.",
+                )
+            })?;
+            let text = process::read(&mut Command::new(program), "Its messages stand above.")?;
+            if text.trim().is_empty() {
+                return Err(Failure::new("web/examples/still.rs printed nothing."));
+            }
+            Ok(Some(text.trim().to_owned()))
+        },
+    )
+}
+
+fn read(file: &Path) -> Outcome<String> {
+    fs::read_to_string(file).explain(|| format!("{} cannot be read", file.display()))
+}
+
+/// Replaces the file whole, so that a server never hands out half of it.
+fn write(file: &Path, bytes: &[u8]) -> Outcome<()> {
+    let folder = file.parent().unwrap_or(file);
+    let fresh = file.with_extension("new");
+    fs::create_dir_all(folder)
+        .and_then(|()| fs::write(&fresh, bytes))
+        .and_then(|()| fs::rename(&fresh, file))
+        .explain(|| format!("{} cannot be written", file.display()))
+}

@@ -1,0 +1,240 @@
+//! The two pages: the saved one, a single file, and the site, a few files for an http server. Texts in, bytes out.
+
+use crate::failure::{Explain, Failure, Outcome};
+use crate::markup;
+use crate::policy;
+use crate::skeleton::{Filling, Skeleton};
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
+use flate2::Compression;
+use flate2::write::GzEncoder;
+use std::io::Write;
+
+/// Starts the program; the same text in both pages.
+const START: &str = include_str!("start.js");
+
+/// What both pages are made of.
+pub struct Parts<'a> {
+    /// The frame.
+    pub skeleton: &'a Skeleton,
+    /// All styles, joined.
+    pub style: &'a str,
+    /// What stands in `#app` until the program starts.
+    pub still: Option<&'a str>,
+    /// The connecting script.
+    pub glue: &'a str,
+    /// The program.
+    pub wasm: &'a [u8],
+    /// The records the page carries, as JSON; `null` for none.
+    pub records: &'a str,
+}
+
+/// The page as one file.
+pub fn saved(parts: &Parts) -> Outcome<String> {
+    check_still(parts.still)?;
+    let script = markup::inside_script(&format!("{}\n{START}", parts.glue));
+    let style = markup::inside_style(parts.style);
+    let page = parts.skeleton.fill(&Filling {
+        policy: &policy::saved(&script, &style),
+        style: &format!("<style>{style}</style>"),
+        still: parts.still,
+        scripts: &format!(
+            "{}\n<script type=\"application/octet-stream\" id=\"wasm\">{}</script>\n<script>{script}</script>",
+            records(parts.records),
+            packed(parts.wasm)?
+        ),
+    });
+    check_hashes(&page)?;
+    Ok(page)
+}
+
+/// A file of the site: its name and its bytes.
+pub type File = (&'static str, Vec<u8>);
+
+/// The page as files beside each other; every address in them is relative.
+pub fn site(parts: &Parts) -> Outcome<Vec<File>> {
+    check_still(parts.still)?;
+    let page = parts.skeleton.fill(&Filling {
+        policy: &policy::site(),
+        style: "<link rel=\"stylesheet\" href=\"styles.css\">",
+        still: parts.still,
+        scripts: &format!(
+            "{}\n<script src=\"page.js\"></script>",
+            records(parts.records)
+        ),
+    });
+    Ok(vec![
+        // The page last: it names the others.
+        ("styles.css", parts.style.as_bytes().to_vec()),
+        ("page_bg.wasm", parts.wasm.to_vec()),
+        ("page.js", format!("{}\n{START}", parts.glue).into_bytes()),
+        ("index.html", page.into_bytes()),
+    ])
+}
+
+fn records(json: &str) -> String {
+    let safe = markup::json_inside_script(json);
+    format!("<script type=\"application/json\" id=\"records\">{safe}</script>")
+}
+
+fn packed(wasm: &[u8]) -> Outcome<String> {
+    let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
+    let zipped = encoder.write_all(wasm).and_then(|()| encoder.finish());
+    Ok(STANDARD.encode(zipped.explain(|| "The program cannot be compressed".to_owned())?))
+}
+
+/// What the policy would refuse shall not be packaged.
+fn check_still(still: Option<&str>) -> Outcome<()> {
+    let tags = markup::tags(still.unwrap_or_default());
+    let refused = tags.iter().find(|tag| {
+        ["script", "style", "iframe", "link"]
+            .iter()
+            .any(|name| tag.name.eq_ignore_ascii_case(name))
+            || tag.get("style").is_some()
+            || tag
+                .attributes
+                .iter()
+                .any(|(name, _)| name.to_ascii_lowercase().starts_with("on"))
+    });
+    match refused {
+        Some(tag) => Err(Failure::new(format!(
+            "The still page holds a <{}> with a script or style of its own, which the browser would refuse.",
+            tag.name
+        ))),
+        None => Ok(()),
+    }
+}
+
+/// Reads script and style back from the finished page as a browser does and looks whether the policy allows them.
+fn check_hashes(page: &str) -> Outcome<()> {
+    let inside = |open: &str, close: &str| {
+        let (_, rest) = page.split_once(open)?;
+        rest.split_once(close).map(|(text, _)| text)
+    };
+    let allowed =
+        inside("http-equiv=\"Content-Security-Policy\" content=\"", "\"").unwrap_or_default();
+    for (what, open, close) in [
+        ("script", "<script>", "</script>"),
+        ("style", "<style>", "</style>"),
+    ] {
+        if !inside(open, close).is_some_and(|text| allowed.contains(&policy::hash(text))) {
+            return Err(Failure::new(format!(
+                "The saved page's policy does not allow its own {what}."
+            )));
+        }
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use flate2::read::GzDecoder;
+    use std::io::Read;
+
+    const INDEX: &str = "<!doctype html><html><head><meta charset=\"utf-8\">\
+        <link data-trunk rel=\"css\" href=\"a.css\"></head><body><div id=\"app\"><p>Wait.</p></div></body></html>";
+
+    fn parts<'a>(skeleton: &'a Skeleton, records: &'a str) -> Parts<'a> {
+        Parts {
+            skeleton,
+            style: "p::after { content: \"</style>\" }\r\n",
+            still: Some("<p>Set 175 mA</p>"),
+            glue: "let wasm_bindgen = \"</script><!-- <script>\";",
+            wasm: b"\0asm",
+            records,
+        }
+    }
+
+    fn count(text: &str, part: &str) -> usize {
+        text.matches(part).count()
+    }
+
+    #[test]
+    fn a_hostile_record_stays_inside_its_element() -> Outcome<()> {
+        let skeleton = Skeleton::read(INDEX)?;
+        let hostile = serde_json::json!(["</script><script>alert(1)</script>", "<!--", "<script"])
+            .to_string();
+        let page = saved(&parts(&skeleton, &hostile))?;
+        // Records, program, start; what glue and record contain ends none of them and opens no other.
+        assert_eq!(count(&page.to_lowercase(), "</script"), 3);
+        assert_eq!(count(&page, "<!--"), 0);
+        assert_eq!(count(&page, "</style"), 1);
+        let (_, rest) = page.split_once("id=\"records\">").explain_none()?;
+        let (json, _) = rest.split_once("</script>").explain_none()?;
+        let read: serde_json::Value = serde_json::from_str(json).explain(String::new)?;
+        assert_eq!(read.to_string(), hostile);
+        Ok(())
+    }
+
+    #[test]
+    fn the_program_unpacks_to_itself() -> Outcome<()> {
+        let skeleton = Skeleton::read(INDEX)?;
+        let page = saved(&parts(&skeleton, "null"))?;
+        let (_, rest) = page.split_once("id=\"wasm\">").explain_none()?;
+        let (text, _) = rest.split_once("</script>").explain_none()?;
+        let mut wasm = Vec::new();
+        let zipped = STANDARD.decode(text).explain(String::new)?;
+        GzDecoder::new(zipped.as_slice())
+            .read_to_end(&mut wasm)
+            .explain(String::new)?;
+        assert_eq!(wasm, b"\0asm");
+        Ok(())
+    }
+
+    #[test]
+    fn packaging_twice_gives_the_same_bytes() -> Outcome<()> {
+        let skeleton = Skeleton::read(INDEX)?;
+        assert_eq!(
+            saved(&parts(&skeleton, "null"))?,
+            saved(&parts(&skeleton, "null"))?
+        );
+        Ok(())
+    }
+
+    #[test]
+    fn a_page_changed_after_hashing_is_noticed() -> Outcome<()> {
+        let skeleton = Skeleton::read(INDEX)?;
+        let page = saved(&parts(&skeleton, "null"))?;
+        assert!(check_hashes(&page.replace("wasm_bindgen", "wasm_bindgen2")).is_err());
+        Ok(())
+    }
+
+    #[test]
+    fn the_site_has_only_relative_addresses_and_no_inline_script() -> Outcome<()> {
+        let skeleton = Skeleton::read(INDEX)?;
+        let files = site(&parts(&skeleton, "null"))?;
+        let names: Vec<_> = files.iter().map(|(name, _)| *name).collect();
+        assert_eq!(
+            names,
+            ["styles.css", "page_bg.wasm", "page.js", "index.html"]
+        );
+        let page = String::from_utf8_lossy(&files[3].1).into_owned();
+        assert_eq!(count(&page, "<script>"), 0);
+        assert_eq!(count(&page, "=\"/"), 0);
+        Ok(())
+    }
+
+    #[test]
+    fn a_still_the_policy_would_refuse_is_refused_here() {
+        for bad in [
+            "<script>1</script>",
+            "<p style=\"color:red\">",
+            "<p onclick=\"a()\">",
+            "<STYLE>",
+        ] {
+            assert!(check_still(Some(bad)).is_err(), "{bad}");
+        }
+        assert!(check_still(Some("<svg stroke-width=\"2\"><path d=\"M0 0\"/></svg>")).is_ok());
+    }
+
+    trait ExplainNone<T> {
+        fn explain_none(self) -> Outcome<T>;
+    }
+
+    impl<T> ExplainNone<T> for Option<T> {
+        fn explain_none(self) -> Outcome<T> {
+            self.ok_or_else(|| Failure::new("not found"))
+        }
+    }
+}

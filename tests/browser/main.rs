@@ -1,0 +1,2 @@
+//! The packaged page in a real browser.
+fn main() {}

@@ -1,0 +1,1 @@
+//! Checks of the whole against the outside; see `outside/` and `browser/`.

@@ -1,0 +1,1 @@
+//! Reference values and acceptance scenarios.
