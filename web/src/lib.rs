@@ -1,8 +1,15 @@
-//! The page: places, parts, state, words, storage. No physics.
-use yew::prelude::*;
+//! The page: places, parts, state, words, storage.
+//!
+//! Does not: compute. Every number comes from the planner, every word from [`words`].
 
-/// The whole page.
-#[component]
-pub fn App() -> Html {
-    html! { <main><h1>{ "Ionwright" }</h1></main> }
-}
+pub mod app;
+pub mod browser;
+pub mod interface;
+pub mod parts;
+pub mod places;
+pub mod state;
+pub mod still;
+pub mod storage;
+pub mod words;
+
+pub use app::App;

@@ -1,5 +1,7 @@
 //! Starts the page inside `#app`.
+
 fn main() {
+    let _ = web::interface::offer();
     let root = web_sys::window()
         .and_then(|w| w.document())
         .and_then(|d| d.get_element_by_id("app"));

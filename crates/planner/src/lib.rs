@@ -35,7 +35,9 @@ pub mod working;
 
 pub use answer::Answer;
 pub use answering::{answer, answer_with};
-pub use chemistry::Catalogue;
+pub use chemistry::{Catalogue, Process, Stirring, source::MethodId, source::Source};
+pub use field::{Arrangement, ThinPlace};
+pub use geometry::{Shape, outline};
 pub use job::Job;
 pub use path::FieldPath;
 pub use problem::{Accepted, Problem, ProblemKind};

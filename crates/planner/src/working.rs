@@ -2,7 +2,7 @@
 
 use crate::advise::limiting;
 use crate::answer::{Origin, SourceText, Working};
-use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Sub, Value};
+use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sub, Value};
 use crate::inputs::{InputId, Inputs};
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanPiece, PlanSurface};
@@ -27,7 +27,7 @@ pub const FORMULAS: &[(&str, Expr)] = &[
     (
         "area_torus",
         Mul(
-            &Mul(&Pi, &Pi),
+            &Pow(&Pi, &Number(2.0)),
             &Mul(&Add(&Value("bore"), &Value("wire_d")), &Value("wire_d")),
         ),
     ),

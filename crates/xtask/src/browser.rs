@@ -33,7 +33,7 @@ pub fn provide(debian: &mut Debian) -> Outcome<Browser> {
         debian.provide(
             &["chromium", "chromium-driver"],
             "The browser tests",
-            "about 1 min, 120 MB",
+            "about 20 s",
         )?;
     }
     find().ok_or_else(|| {
@@ -67,7 +67,7 @@ pub fn compile_tests() -> Outcome<()> {
     )
 }
 
-/// The whole workspace is named so that nothing the other tests compiled is compiled again with fewer features.
+/// The whole workspace is named because then most of what the other tests compiled serves again.
 const TEST: [&str; 7] = [
     "test",
     "--locked",

@@ -1,0 +1,118 @@
+//! What the page asks of the browser: the wall clock, a later moment, and whether something is in view.
+
+use std::cell::RefCell;
+use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use wasm_bindgen::prelude::*;
+use yew::prelude::*;
+
+/// The wall clock to the minute, `2026-05-01T10:00`.
+pub fn local_now() -> String {
+    let d = js_sys::Date::new_0();
+    format!(
+        "{:04}-{:02}-{:02}T{:02}:{:02}",
+        d.get_full_year(),
+        d.get_month() + 1,
+        d.get_date(),
+        d.get_hours(),
+        d.get_minutes()
+    )
+}
+
+/// The wall clock, brought up to date every few seconds and whenever the page comes back into view.
+#[hook]
+pub fn use_now() -> Option<String> {
+    let now = use_state_eq(|| None::<String>);
+    {
+        let now = now.clone();
+        use_effect_with((), move |()| {
+            now.set(Some(local_now()));
+            let tick = Closure::<dyn FnMut()>::new(move || now.set(Some(local_now())));
+            let window = web_sys::window();
+            let id = window.as_ref().and_then(|w| {
+                w.set_interval_with_callback_and_timeout_and_arguments_0(
+                    tick.as_ref().unchecked_ref(),
+                    5000,
+                )
+                .ok()
+            });
+            if let Some(document) = window.as_ref().and_then(|w| w.document()) {
+                let _ = document.add_event_listener_with_callback(
+                    "visibilitychange",
+                    tick.as_ref().unchecked_ref(),
+                );
+            }
+            move || {
+                if let (Some(window), Some(id)) = (&window, id) {
+                    window.clear_interval_with_handle(id);
+                    if let Some(document) = window.document() {
+                        let _ = document.remove_event_listener_with_callback(
+                            "visibilitychange",
+                            tick.as_ref().unchecked_ref(),
+                        );
+                    }
+                }
+                drop(tick);
+            }
+        });
+    }
+    (*now).clone()
+}
+
+/// Whether the element has scrolled out of view above.
+#[hook]
+pub fn use_gone(node: NodeRef) -> bool {
+    let gone = use_state_eq(|| false);
+    {
+        let gone = gone.clone();
+        use_effect_with(node, move |node| {
+            let seen = Closure::<dyn FnMut(js_sys::Array)>::new(move |entries: js_sys::Array| {
+                if let Some(last) = entries.iter().last() {
+                    let entry: web_sys::IntersectionObserverEntry = last.unchecked_into();
+                    gone.set(!entry.is_intersecting());
+                }
+            });
+            let observer = web_sys::IntersectionObserver::new(seen.as_ref().unchecked_ref()).ok();
+            if let (Some(observer), Some(element)) = (&observer, node.cast::<web_sys::Element>()) {
+                observer.observe(&element);
+            }
+            move || {
+                if let Some(observer) = observer {
+                    observer.disconnect();
+                }
+                drop(seen);
+            }
+        });
+    }
+    *gone
+}
+
+/// A text as it stood after it has not changed for a while: for those who listen, so that no keystroke is read out.
+#[hook]
+pub fn use_settled(text: String) -> String {
+    let settled = use_state_eq(String::new);
+    {
+        let settled = settled.clone();
+        use_effect_with(text, move |text| {
+            let text = text.clone();
+            let keep: Rc<RefCell<Option<Closure<dyn FnMut()>>>> = Rc::default();
+            let later = Closure::<dyn FnMut()>::new(move || settled.set(text.clone()));
+            let window = web_sys::window();
+            let id = window.as_ref().and_then(|w| {
+                w.set_timeout_with_callback_and_timeout_and_arguments_0(
+                    later.as_ref().unchecked_ref(),
+                    1200,
+                )
+                .ok()
+            });
+            *keep.borrow_mut() = Some(later);
+            move || {
+                if let (Some(window), Some(id)) = (window, id) {
+                    window.clear_timeout_with_handle(id);
+                }
+                drop(keep);
+            }
+        });
+    }
+    (*settled).clone()
+}

@@ -1,0 +1,98 @@
+//! Choices: a list to select from, and cards to tap.
+
+use web_sys::{HtmlInputElement, HtmlSelectElement};
+use yew::prelude::*;
+
+/// What a select needs.
+#[derive(Properties, PartialEq)]
+pub struct SelectProps {
+    /// Address of the input, and id of the element.
+    pub id: AttrValue,
+    /// What it is.
+    pub label: AttrValue,
+    /// Words and their labels.
+    pub options: &'static [(&'static str, &'static str)],
+    /// The picked word.
+    pub picked: AttrValue,
+    /// Picked another.
+    pub onpick: Callback<String>,
+}
+
+/// A list to select from. Every option says whether it is the picked one: a select's own value is ignored on insertion.
+#[component]
+pub fn Select(props: &SelectProps) -> Html {
+    let onchange = props
+        .onpick
+        .reform(|e: Event| e.target_unchecked_into::<HtmlSelectElement>().value());
+    html! {
+        <div class="field select">
+            <label for={props.id.clone()}>{ &props.label }</label>
+            <div class="entry">
+                <select id={props.id.clone()} {onchange}>
+                    for (word, label) in props.options {
+                        <option key={*word} value={*word} selected={props.picked == *word}>{ *label }</option>
+                    }
+                </select>
+            </div>
+            <p class="help" aria-hidden="true"></p>
+        </div>
+    }
+}
+
+/// One card.
+#[derive(Clone, PartialEq)]
+pub struct Card {
+    /// The word picked by it.
+    pub word: &'static str,
+    /// Its label.
+    pub label: AttrValue,
+    /// A remark at its side.
+    pub remark: AttrValue,
+    /// A small drawing above the label.
+    pub drawing: Option<Html>,
+}
+
+/// What a set of cards needs.
+#[derive(Properties, PartialEq)]
+pub struct CardsProps {
+    /// Address of the input.
+    pub id: AttrValue,
+    /// The question, read aloud before the cards.
+    pub legend: AttrValue,
+    /// The cards.
+    pub cards: Vec<Card>,
+    /// The picked word.
+    pub picked: AttrValue,
+    /// Side by side, or one under the other.
+    #[prop_or_default]
+    pub across: bool,
+    /// Picked another.
+    pub onpick: Callback<String>,
+}
+
+/// Cards to tap, one of which is picked.
+#[component]
+pub fn Cards(props: &CardsProps) -> Html {
+    let onchange = props
+        .onpick
+        .reform(|e: Event| e.target_unchecked_into::<HtmlInputElement>().value());
+    let class = if props.across {
+        "options across"
+    } else {
+        "options"
+    };
+    html! {
+        <fieldset {class}>
+            <legend class="unseen">{ &props.legend }</legend>
+            for card in &props.cards {
+                <label key={card.word} class="option">
+                    <input type="radio" id={format!("{}={}", props.id, card.word)} name={props.id.clone()} value={card.word}
+                        checked={props.picked == card.word} onchange={onchange.clone()} />
+                    { card.drawing.clone().unwrap_or_default() }
+                    <span class="label">{ &card.label }</span>
+                    <span class="remark">{ &card.remark }</span>
+                </label>
+            }
+        </fieldset>
+    }
+}

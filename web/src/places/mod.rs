@@ -1,0 +1,9 @@
+//! Places: a screenful each. What they show comes in, what the person does goes out.
+
+pub mod answer;
+pub mod emergency;
+pub mod plan;
+pub mod questions;
+pub mod setup;
+pub mod top;
+pub mod working;

@@ -1,0 +1,254 @@
+//! Names of fields, choices and headings.
+
+use crate::state::at;
+use planner::job::Use;
+
+/// The product.
+pub const NAME: &str = "Ionwright";
+/// Heading of the whole page, for those who cannot see it.
+pub const PAGE: &str = "Plan a piece: what to set, for how long, what you will have";
+/// Over the current to set.
+pub const SET_NOW: &str = "Set now";
+/// Beside the voltage ceiling.
+pub const CEILING: &str = "ceiling";
+/// The turn from covering to growing.
+pub const TURN_DOWN: &str = "covered: turn down";
+/// The same where the current rises.
+pub const TURN_UP: &str = "covered: turn up";
+/// The same where it stays.
+pub const LEAVE: &str = "covered: leave it";
+/// The end.
+pub const LIFT_OUT: &str = "lift out";
+/// After an answer that stands on an earlier entry.
+pub const LAST_GOOD: &str = "from your last good entry";
+/// Where no answer can be given at all.
+pub const NO_ANSWER: &str = "No answer yet";
+/// First question.
+pub const WHAT: &str = "What is it?";
+/// Second question.
+pub const HOW_BIG: &str = "How big?";
+/// Third question.
+pub const WHAT_FOR: &str = "What for?";
+/// More aims.
+pub const OTHER_AIMS: &str = "More aims";
+/// Opens the set-up.
+pub const CHANGE: &str = "Change";
+/// Closes it.
+pub const DONE: &str = "Done";
+/// Heading of the set-up.
+pub const SETUP: &str = "Bath, supply, coat";
+/// Heading of the drawing.
+pub const WALL: &str = "The layer, to scale";
+/// Heading of the working.
+pub const WORKING: &str = "Show the working";
+/// Heading of the cautions.
+pub const CARE: &str = "Take care";
+/// Takes the last thing back.
+pub const UNDO: &str = "Undo";
+/// Back to the example.
+pub const EXAMPLE: &str = "Start from the example";
+/// Opens the emergency lines.
+pub const EMERGENCY: &str = "Emergency";
+/// Closes them.
+pub const CLOSE: &str = "Close";
+/// What the answer's numbers rest on.
+pub const RANGE_NOTE: &str = "nine in ten land between";
+/// Storage is refused.
+pub const NO_SHELF: &str = "This window cannot keep your entries: they are gone when it closes.";
+/// Storage is full.
+pub const SHELF_FULL: &str = "The browser's store is full: your latest entries are not kept.";
+/// A stored draft could not be read.
+pub const SET_ASIDE: &str = "An earlier draft could not be read. It is kept as it was:";
+/// A stored draft is from a newer page.
+pub const SET_ASIDE_NEWER: &str =
+    "An earlier draft was written by a newer edition of this page. It is kept as it was:";
+
+/// The emergency lines, in the order of urgency.
+pub const EMERGENCY_LINES: &[(&str, &str)] = &[
+    (
+        "Eyes",
+        "Rinse now with running water, lids held open, 20 minutes. Then call a doctor; with acid, an ambulance.",
+    ),
+    (
+        "Skin",
+        "Take off wetted clothes, rinse 20 minutes. Burns: a doctor.",
+    ),
+    (
+        "Swallowed",
+        "Rinse the mouth, do not make them vomit, call the poison centre.",
+    ),
+    ("Electric shock", "Pull the plug first. Then help."),
+    (
+        "Spill",
+        "Gloves and goggles, soak it up, bag it, label it. Never into a drain. With cyanide near: leave, ventilate, call help.",
+    ),
+];
+/// Under them.
+pub const EMERGENCY_NOTE: &str = "The safety data sheets of your own products and your local emergency number come before this page.";
+
+/// The label of a field. The unit is part of it, since a printed unit beside a field is not read aloud.
+pub fn field(address: &str) -> &'static str {
+    match address {
+        at::BAND_BORE | at::TORUS_BORE => "Inside across",
+        at::BAND_WALL => "Wall",
+        at::BAND_WIDTH => "Width",
+        at::TORUS_WIRE => "Wire across",
+        at::AREA => "Area that gets wet",
+        at::METHOD => "How was it measured?",
+        at::COUNT => "How many",
+        at::HANGER_WIRE => "Hanging wire, across",
+        at::HANGER_WET => "Hanging wire, in the liquid",
+        at::BASE => "Made of",
+        at::WANTED_BORE => "Inside across to end with",
+        at::COVER => "Covering first",
+        at::COVER_DENSITY => "While covering",
+        at::COVER_TIME => "Covered after about",
+        at::DRIVE => "Growth current",
+        at::DENSITY => "Growth, current density",
+        at::CURRENT => "Growth, current",
+        at::MEAN => "Thickness on average",
+        at::THINNEST => "Thickness at the thinnest",
+        at::CLOCK => "Lift out at",
+        at::TIME => "Time to grow",
+        at::STIRRING => "The bath is",
+        at::ARRANGEMENT => "The anode stands",
+        at::DISTANCE => "Anode to piece",
+        at::EFFICIENCY => "Efficiency, if you weighed it",
+        at::LOWEST => "Lowest current it holds",
+        at::HIGHEST => "Highest current",
+        at::DISPLAY_STEP => "Smallest step of its display",
+        at::VOLTS => "Highest voltage",
+        at::PLACE => "Where you work",
+        at::START => "Start at",
+        _ => "",
+    }
+}
+
+/// What stands in an empty field that may stay empty.
+pub fn empty_field(address: &str) -> &'static str {
+    match address {
+        at::START => "now",
+        at::DISPLAY_STEP => "any",
+        at::EFFICIENCY => "98",
+        _ => "–",
+    }
+}
+
+/// The picker of shapes: word, label.
+pub const SHAPES: &[(&str, &str)] = &[
+    ("torus", "ring, hoop"),
+    ("band", "band ring"),
+    ("area", "known area"),
+];
+
+/// What for: word, label.
+pub fn use_label(of: Use) -> &'static str {
+    match of {
+        Use::Keepsake => "Keepsake, framed",
+        Use::Earring => "Earring",
+        Use::Pendant => "Pendant, pin",
+        Use::Ring => "Ring to wear",
+        Use::Handled => "Handled often",
+    }
+}
+
+/// Aims that are a number: word, label.
+pub const AIMS: &[(&str, &str)] = &[
+    ("clock", "I have until…"),
+    ("mean", "So thick on average"),
+    ("thinnest", "So thick at the thinnest"),
+    ("time", "For so long"),
+];
+
+/// Words of a choice and their labels.
+pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
+    match address {
+        at::METHOD => &[
+            ("mesh", "from the print file"),
+            ("photo", "photo beside something known"),
+            ("tracing", "traced, cut out, weighed"),
+            ("foil", "foil, weighed"),
+            ("sizes", "worked out from sizes"),
+            ("eye", "by eye"),
+        ],
+        at::BASE => &[
+            ("copper", "sealed, copper paint"),
+            ("graphite", "sealed, graphite"),
+            ("silver", "sealed, silver paint"),
+            ("metal", "copper"),
+            ("unknown", "a metal I do not know"),
+        ],
+        at::COVER => &[("on", "yes"), ("off", "no")],
+        at::DRIVE => &[
+            ("advised", "advise me"),
+            ("density", "my own density"),
+            ("current", "my own current"),
+        ],
+        at::STIRRING => &[
+            ("still", "still"),
+            ("gentle", "moved gently"),
+            ("vigorous", "stirred hard"),
+        ],
+        at::ARRANGEMENT => &[
+            ("one_side", "on one side"),
+            ("both_sides", "on both sides"),
+            ("turned", "on one side, piece turned half-way"),
+            ("all_round", "all round"),
+        ],
+        at::PLACE => &[
+            ("home", "home studio"),
+            ("class", "a class"),
+            ("shop", "ventilated shop"),
+        ],
+        _ => &[],
+    }
+}
+
+/// The label of a picked word.
+pub fn option_label(address: &str, word: &str) -> &'static str {
+    options(address)
+        .iter()
+        .find(|(w, _)| *w == word)
+        .map_or("", |(_, l)| l)
+}
+
+/// Where a ring is thinnest.
+pub fn thin_place(place: planner::ThinPlace) -> &'static str {
+    match place {
+        planner::ThinPlace::Inside => "on the inside",
+        planner::ThinPlace::BoreMiddle => "in the middle of the inside",
+    }
+}
+
+/// Days of the week, Monday first.
+pub fn weekday(index: usize) -> &'static str {
+    ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"][index % 7]
+}
+
+/// What ruled an advised density.
+pub fn ruling(ruling: planner::answer::Ruling) -> &'static str {
+    use planner::answer::Ruling;
+    match ruling {
+        Ruling::Typical => "the density this bath usually takes",
+        Ruling::Edges => "as much as the edges bear",
+        Ruling::Supply => "all your supply gives",
+    }
+}
+
+/// When a caution is due.
+pub fn when(when: planner::answer::When) -> &'static str {
+    use planner::answer::When;
+    match when {
+        When::Before => "Before you start",
+        When::During => "While it runs",
+        When::After => "Afterwards",
+    }
+}
+
+/// Yardsticks drawn beside the layer: name and thickness in micrometres. A sheet of 80 g/m2 paper and an ID-1 card
+/// (ISO/IEC 7810, 0.76 mm) as usual figures; a hair varies from 50 to 100.
+pub const YARDSTICKS: &[(&str, f64)] = &[
+    ("a hair", 70.0),
+    ("a sheet of paper", 100.0),
+    ("a bank card", 760.0),
+];

@@ -1,0 +1,261 @@
+//! Numbers as people read them: likely values to three digits, ends to two, times to the second below ten minutes.
+
+use quantity::print::{clock_parts, significant, with_unit};
+use quantity::{
+    AnyQuantity, Current, CurrentDensity, GrowthRate, Length, Mass, Quantity, Thickness, Time,
+    Unit, Voltage, WorkArea, unit,
+};
+
+fn unit_of<Q: Quantity>(symbol: &str) -> &'static Unit {
+    unit::by_symbol(Q::UNITS, symbol).unwrap_or(&Q::UNITS[0])
+}
+
+fn in_unit<Q: Quantity>(value: Q, symbol: &str, digits: usize) -> String {
+    let unit = unit_of::<Q>(symbol);
+    with_unit(&significant(value.in_unit(unit), digits), unit)
+}
+
+/// A current and its unit apart, for the large figure; at most as fine as `step`.
+pub fn current_parts(value: Current, step: Option<Current>) -> (String, &'static str) {
+    let amperes = value.si();
+    let symbol = if amperes.abs() < 0.9995 { "mA" } else { "A" };
+    let unit = unit_of::<Current>(symbol);
+    let number = value.in_unit(unit);
+    let text = match step {
+        // As many places as the display step has.
+        Some(step) => {
+            let places = places_of(step.in_unit(unit));
+            format!("{number:.places$}")
+        }
+        None => significant(number, 3),
+    };
+    (text, symbol)
+}
+
+/// A current with its unit.
+pub fn current(value: Current, step: Option<Current>) -> String {
+    let (number, symbol) = current_parts(value, step);
+    format!("{number}\u{a0}{symbol}")
+}
+
+/// Decimal places needed to show every multiple of `step`, at most 4.
+fn places_of(step: f64) -> usize {
+    (0..4)
+        .find(|&places| {
+            let scaled = step * [1.0, 10.0, 100.0, 1000.0][places];
+            (scaled - scaled.round()).abs() < 1e-6 * scaled.abs()
+        })
+        .unwrap_or(4)
+}
+
+/// A density, three digits.
+pub fn density(value: CurrentDensity) -> String {
+    in_unit(value, "A/dm²", 3)
+}
+
+/// A thickness, three digits.
+pub fn thickness(value: Thickness) -> String {
+    in_unit(value, "µm", 3)
+}
+
+/// The number of a thickness alone, `digits` digits.
+pub fn micrometres(value: Thickness, digits: usize) -> String {
+    significant(value.in_unit(unit_of::<Thickness>("µm")), digits)
+}
+
+/// A voltage, to a tenth.
+pub fn tenth_volts(value: Voltage) -> String {
+    format!("{:.1}", value.si())
+}
+
+/// An area, three digits.
+pub fn area(value: WorkArea) -> String {
+    in_unit(value, "cm²", 3)
+}
+
+/// A length to a hundredth of a millimetre.
+pub fn millimetres(value: Length) -> String {
+    with_unit(
+        &format!("{:.2}", value.in_unit(unit_of::<Length>("mm"))),
+        unit_of::<Length>("mm"),
+    )
+}
+
+/// A mass to 0.01 g, under 0.1 g in mg.
+pub fn mass(value: Mass) -> String {
+    if value.si() < 1e-4 {
+        in_unit(value, "mg", 2)
+    } else {
+        with_unit(
+            &format!("{:.2}", value.in_unit(unit_of::<Mass>("g"))),
+            unit_of::<Mass>("g"),
+        )
+    }
+}
+
+/// A growth rate, three digits.
+pub fn growth(value: GrowthRate) -> String {
+    in_unit(value, "µm/h", 3)
+}
+
+/// A length of time: `45 s`, `4 min 20 s`, `6 h 20 min`.
+pub fn time(value: Time) -> String {
+    let (hours, minutes, seconds) = clock_parts(value);
+    let mut parts = Vec::new();
+    if hours > 0 {
+        parts.push(format!("{hours}\u{a0}h"));
+    }
+    if minutes > 0 || (hours == 0 && seconds.is_none()) {
+        parts.push(format!("{minutes}\u{a0}min"));
+    }
+    if let Some(seconds) = seconds
+        && (seconds > 0 || minutes == 0)
+    {
+        parts.push(format!("{seconds}\u{a0}s"));
+    }
+    parts.join(" ")
+}
+
+/// A share in whole per cent, one digit below one.
+pub fn percent(share: f64) -> String {
+    let percent = share * 100.0;
+    if percent < 1.0 {
+        format!("{}\u{a0}%", significant(percent, 1))
+    } else {
+        format!("{percent:.0}\u{a0}%")
+    }
+}
+
+/// Any named value of the working, in its trade unit, four digits.
+pub fn any(value: AnyQuantity) -> String {
+    let si = value.si;
+    match value.key_unit {
+        "A" => current(Current::from_si(si), None),
+        "s" => time(Time::from_si(si)),
+        "kg" => mass(Mass::from_si(si)),
+        "count" => format!("{si:.0}"),
+        "m2_per_s" => format!("{}\u{a0}cm²/s", powers_of_ten(si * 1e4)),
+        "kg_per_mol" | "C_per_mol" => in_symbol(value, "", 6),
+        "m" if si.abs() >= 1e-3 => in_symbol(value, "mm", 4),
+        "m" => in_symbol(value, "µm", 4),
+        "kg_per_m3" if si <= 1000.0 => in_symbol(value, "g/L", 4),
+        _ => in_symbol(value, "", 4),
+    }
+}
+
+/// A value in the unit of this symbol, or in its kind's first unit; zeros at the end are dropped.
+pub fn in_symbol(value: AnyQuantity, symbol: &str, digits: usize) -> String {
+    fn show<Q: Quantity>(si: f64, symbol: &str, digits: usize) -> String {
+        let unit = unit_of::<Q>(symbol);
+        with_unit(
+            &plain(significant(Q::from_si(si).in_unit(unit), digits)),
+            unit,
+        )
+    }
+    let si = value.si;
+    match value.key_unit {
+        "A" => show::<Current>(si, symbol, digits),
+        "s" => show::<Time>(si, symbol, digits),
+        "m" if symbol == "mm" => show::<Length>(si, symbol, digits),
+        "m" => show::<Thickness>(si, symbol, digits),
+        "kg" => show::<Mass>(si, symbol, digits),
+        "A_per_m2" => show::<CurrentDensity>(si, symbol, digits),
+        "m2" => show::<WorkArea>(si, symbol, digits),
+        "C" => show::<quantity::Charge>(si, symbol, digits),
+        "m_per_s" => show::<GrowthRate>(si, symbol, digits),
+        "kg_per_m3" if symbol == "g/L" => show::<quantity::Concentration>(si, symbol, digits),
+        "kg_per_m3" => show::<quantity::Density>(si, symbol, digits),
+        "V" => show::<Voltage>(si, symbol, digits),
+        "S_per_m" => show::<quantity::Conductivity>(si, symbol, digits),
+        "kg_per_C" => show::<quantity::MassPerCharge>(si, symbol, digits),
+        "kg_per_mol" => show::<quantity::MolarMass>(si, symbol, digits),
+        "C_per_mol" => show::<quantity::MolarCharge>(si, symbol, digits),
+        "frac" => show::<quantity::Fraction>(si, symbol, digits),
+        _ => plain(significant(si, digits)),
+    }
+}
+
+/// Without zeros at the end of its decimals.
+fn plain(text: String) -> String {
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text
+    }
+}
+
+/// `5.5 × 10⁻⁶`: for numbers no one counts the zeros of.
+fn powers_of_ten(value: f64) -> String {
+    let text = format!("{value:.1e}");
+    let (front, power) = text.split_once('e').unwrap_or((text.as_str(), "0"));
+    let raised: String = power
+        .chars()
+        .map(|c| match c {
+            '-' => '⁻',
+            c => "⁰¹²³⁴⁵⁶⁷⁸⁹"
+                .chars()
+                .nth(c.to_digit(10).unwrap_or(0) as usize)
+                .unwrap_or(c),
+        })
+        .collect();
+    format!("{front}\u{a0}×\u{a0}10{raised}")
+}
+
+/// `16:20`, or `Sat 10:54` on another day than `start`. Both as `2026-05-01T10:00`.
+pub fn moment(local: &str, start: &str) -> String {
+    let (day, time) = local.split_once('T').unwrap_or(("", local));
+    let first = start.split_once('T').map_or("", |(d, _)| d);
+    if day == first {
+        return time.to_owned();
+    }
+    format!("{}\u{a0}{time}", super::labels::weekday(weekday_index(day)))
+}
+
+/// Day of the week, 0 = Monday, of `2026-05-01` (Zeller's congruence).
+fn weekday_index(day: &str) -> usize {
+    let parts: Vec<i64> = day.split('-').filter_map(|p| p.parse().ok()).collect();
+    let [y, m, d] = parts[..] else { return 0 };
+    let (y, m) = if m < 3 { (y - 1, m + 12) } else { (y, m) };
+    let h = (d + 13 * (m + 1) / 5 + y + y / 4 - y / 100 + y / 400) % 7;
+    ((h + 5) % 7) as usize
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_current_is_never_finer_than_its_display() {
+        let step = Some(Current::milliampere(10.0));
+        assert_eq!(current(Current::ampere(0.14), step), "140\u{a0}mA");
+        assert_eq!(current(Current::ampere(1.5), step), "1.50\u{a0}A");
+        assert_eq!(
+            current(Current::ampere(0.0523), Some(Current::milliampere(0.1))),
+            "52.3\u{a0}mA"
+        );
+        assert_eq!(current(Current::ampere(0.13684), None), "137\u{a0}mA");
+    }
+
+    #[test]
+    fn times_are_said_to_the_second_below_ten_minutes() {
+        let said = |s: f64| time(Time::seconds(s)).replace('\u{a0}', " ");
+        assert_eq!(said(45.0), "45 s");
+        assert_eq!(said(260.4), "4 min 20 s");
+        assert_eq!(said(600.0), "10 min");
+        assert_eq!(said(22_800.0), "6 h 20 min");
+        assert_eq!(said(7200.0), "2 h");
+    }
+
+    #[test]
+    fn another_day_is_named() {
+        assert_eq!(moment("2026-05-01T16:20", "2026-05-01T10:00"), "16:20");
+        assert_eq!(
+            moment("2026-05-02T10:54", "2026-05-01T10:00"),
+            "Sat\u{a0}10:54"
+        );
+        assert_eq!(
+            moment("2026-11-25T08:00", "2026-11-24T10:00"),
+            "Wed\u{a0}08:00"
+        );
+    }
+}

@@ -1,0 +1,180 @@
+//! What was typed, what is read of it, and the way back.
+
+use planner::job::{Drive, Extent, Supply, Until, Use};
+use planner::{Catalogue, ProblemKind, Shape, answer};
+use std::rc::Rc;
+use web::state::entries::{self, ENTRIES};
+use web::state::{Action, State, at, demo, job};
+use web::words;
+use yew::Reducible;
+
+const NOW: Option<&str> = Some("2026-05-01T10:00");
+
+fn after(actions: &[Action]) -> Rc<State> {
+    actions
+        .iter()
+        .fold(Rc::new(State::new(demo::demo())), |state, action| {
+            state.reduce(action.clone())
+        })
+}
+
+fn typed(address: &str, text: &str) -> Action {
+    Action::Typed(address.to_owned(), text.to_owned())
+}
+
+fn picked(address: &str, word: &str) -> Action {
+    Action::Picked(address.to_owned(), word.to_owned())
+}
+
+#[test]
+fn the_example_is_read_and_answered_whole() {
+    let read = job::read(&demo::demo(), NOW);
+    assert_eq!(read.problems, []);
+    let answer = answer(&Catalogue::standard(), &read.job);
+    assert_eq!(answer.problems, []);
+    assert!(answer.time.known().is_some());
+    assert!(answer.pieces[0].thinnest.known().is_some());
+    assert_eq!(read.job.steps.len(), 2);
+}
+
+#[test]
+fn every_field_of_the_page_has_a_label_and_its_example_can_be_read() {
+    for (address, _) in ENTRIES {
+        assert!(!words::field(address).is_empty(), "{address}");
+        let text = demo::demo().text(address).to_owned();
+        assert!(
+            !matches!(entries::read(address, &text), Some(Err(_))),
+            "{address}: {text}"
+        );
+    }
+}
+
+#[test]
+fn every_choice_offers_only_words_that_the_job_understands() {
+    for address in [
+        at::BASE,
+        at::COVER,
+        at::DRIVE,
+        at::STIRRING,
+        at::ARRANGEMENT,
+        at::PLACE,
+        at::METHOD,
+    ] {
+        let options = words::options(address);
+        assert!(options.len() > 1, "{address}");
+        let mut jobs: Vec<String> = options
+            .iter()
+            .map(|(word, _)| {
+                let state = after(&[picked(at::SHAPE, "area"), picked(address, word)]);
+                format!("{:?}", job::read(&state.draft, NOW).job)
+            })
+            .collect();
+        jobs.sort();
+        jobs.dedup();
+        assert_eq!(
+            jobs.len(),
+            options.len(),
+            "{address}: two words mean the same"
+        );
+    }
+}
+
+#[test]
+fn an_unreadable_entry_stays_as_typed_and_the_last_good_one_stands_in() {
+    let state = after(&[
+        typed(at::TORUS_BORE, "24"),
+        typed(at::TORUS_BORE, "24,"),
+        typed(at::TORUS_BORE, "24,5,"),
+    ]);
+    assert_eq!(state.draft.text(at::TORUS_BORE), "24,5,");
+    let read = job::read(&state.draft, NOW);
+    assert_eq!(read.problems.len(), 1);
+    assert_eq!(read.problems[0].kind, ProblemKind::TwoMarks);
+    assert_eq!(read.problems[0].field.as_str(), at::TORUS_BORE);
+    assert!(read.stands_in);
+    let Some(Extent::Parts(parts)) = &read.job.pieces[0].extent else {
+        panic!("no parts");
+    };
+    let Shape::Torus { bore, .. } = parts[0].shape else {
+        panic!("no ring");
+    };
+    assert_eq!(bore, quantity::Length::mm(24.0));
+}
+
+#[test]
+fn one_undo_takes_back_all_keystrokes_of_a_field_and_nothing_else() {
+    let state = after(&[
+        picked(at::SHAPE, "band"),
+        typed(at::BAND_WIDTH, "7"),
+        typed(at::BAND_WIDTH, "7.5"),
+        Action::Left,
+    ]);
+    let state = state.reduce(Action::Undid);
+    assert_eq!(state.draft.text(at::BAND_WIDTH), "6");
+    assert_eq!(state.draft.text(at::SHAPE), "band");
+    let state = state.reduce(Action::Undid);
+    assert_eq!(state.draft, demo::demo());
+    assert!(!state.can_undo());
+    let state = state.reduce(Action::Undid);
+    assert_eq!(state.draft, demo::demo());
+}
+
+#[test]
+fn the_example_can_be_taken_back() {
+    let mine = after(&[typed(at::COUNT, "5"), Action::Left]);
+    let state = mine.clone().reduce(Action::StartedFromExample);
+    assert_eq!(state.draft, demo::demo());
+    assert_eq!(state.reduce(Action::Undid).draft, mine.draft);
+}
+
+#[test]
+fn another_shape_forgets_no_size() {
+    let state = after(&[
+        picked(at::SHAPE, "band"),
+        typed(at::BAND_WIDTH, "8.5"),
+        picked(at::SHAPE, "torus"),
+        picked(at::SHAPE, "band"),
+    ]);
+    assert_eq!(state.draft.text(at::BAND_WIDTH), "8.5");
+}
+
+#[test]
+fn aims_and_drives_reach_the_job() {
+    let job = |actions: &[Action]| job::read(&after(actions).draft, NOW).job;
+    let until = |word: &str| job(&[picked(at::UNTIL, word)]).steps[1].until.clone();
+    assert_eq!(until("ring"), Some(Until::Use(Use::Ring)));
+    assert_eq!(
+        until("mean"),
+        Some(Until::Mean(quantity::Thickness::um(200.0)))
+    );
+    assert_eq!(until("clock"), Some(Until::Clock("16:20".to_owned())));
+    assert_eq!(until("time"), Some(Until::Time(quantity::Time::hours(6.0))));
+    let drive = |word: &str| job(&[picked(at::DRIVE, word)]).steps[1].drive;
+    assert_eq!(drive("advised"), Some(Drive::Advised));
+    assert_eq!(
+        drive("current"),
+        Some(Drive::Current(quantity::Current::milliampere(140.0)))
+    );
+    assert_eq!(job(&[picked(at::COVER, "off")]).steps.len(), 1);
+}
+
+#[test]
+fn a_supply_that_is_upside_down_is_said_at_its_field() {
+    let state = after(&[typed(at::LOWEST, "5 A")]);
+    let read = job::read(&state.draft, NOW);
+    assert_eq!(read.problems[0].field.as_str(), at::LOWEST);
+    let Some(Supply::ConstantCurrent(bench)) = read.job.supply else {
+        panic!("no supply");
+    };
+    assert_eq!((bench.lowest, bench.highest), (None, None));
+}
+
+#[test]
+fn a_typed_start_is_today_and_an_empty_one_is_now() {
+    let local = |text: &str| {
+        let read = job::read(&after(&[typed(at::START, text)]).draft, NOW);
+        read.job.start.map(|s| s.local)
+    };
+    assert_eq!(local("8:30").as_deref(), Some("2026-05-01T08:30"));
+    assert_eq!(local("").as_deref(), Some("2026-05-01T10:00"));
+}
