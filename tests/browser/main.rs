@@ -1,2 +1,10 @@
-//! The packaged page in a real browser.
-fn main() {}
+//! The packaged page in a real browser, at the size of a phone. `cargo xtask test` packages it, brings the browser and
+//! sets the variables that `driver` reads.
+
+mod bad_input;
+mod driver;
+mod first_answer;
+mod frozen;
+mod layout;
+mod still;
+mod storage;

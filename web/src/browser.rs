@@ -1,7 +1,5 @@
 //! What the page asks of the browser: the wall clock, a later moment, and whether something is in view.
 
-use std::cell::RefCell;
-use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::*;
 use yew::prelude::*;
@@ -95,22 +93,17 @@ pub fn use_settled(text: String) -> String {
         let settled = settled.clone();
         use_effect_with(text, move |text| {
             let text = text.clone();
-            let keep: Rc<RefCell<Option<Closure<dyn FnMut()>>>> = Rc::default();
             let later = Closure::<dyn FnMut()>::new(move || settled.set(text.clone()));
             let window = web_sys::window();
             let id = window.as_ref().and_then(|w| {
-                w.set_timeout_with_callback_and_timeout_and_arguments_0(
-                    later.as_ref().unchecked_ref(),
-                    1200,
-                )
-                .ok()
+                w.set_timeout_with_callback_and_timeout_and_arguments_0(later.as_ref().unchecked_ref(), 1200)
+                    .ok()
             });
-            *keep.borrow_mut() = Some(later);
             move || {
                 if let (Some(window), Some(id)) = (window, id) {
                     window.clear_timeout_with_handle(id);
                 }
-                drop(keep);
+                drop(later);
             }
         });
     }

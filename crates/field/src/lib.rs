@@ -3,7 +3,10 @@
 //! Numbers in, numbers out. Does not: know metals, solutions, jobs or people's words.
 
 pub mod evenness;
+#[rustfmt::skip]
+mod table;
 pub mod wagner;
 
-pub use evenness::{Arrangement, Evenness, Opening, Row, ThinPlace, evenness};
+pub use evenness::{Arrangement, Evenness, Opening, Row, ThinAt, ThinPlace, evenness};
+pub use table::COLUMNS;
 pub use wagner::wagner;

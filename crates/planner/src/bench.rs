@@ -4,7 +4,8 @@ use crate::job::Bench;
 use quantity::{Current, Quantity};
 
 /// What this supply makes of a wanted current: the nearest its display can show within its limits, less its offset.
-/// Without a display step the wanted current itself.
+/// Without a display step the wanted current itself. Where no step lies within the limits, the one below them. The step
+/// is at most the highest current ([`crate::job::supply::upside_down`]).
 pub fn shown(bench: &Bench, wanted: Current) -> Current {
     let offset = bench.offset.map_or(0.0, Quantity::si);
     let highest = bench.highest.map_or(f64::INFINITY, Quantity::si);
@@ -20,7 +21,8 @@ pub fn shown(bench: &Bench, wanted: Current) -> Current {
     if steps * step > highest * (1.0 + 1e-12) {
         steps -= 1.0;
     }
-    if steps < 1.0 || steps * step < lowest * (1.0 - 1e-12) {
+    let too_low = steps < 1.0 || steps * step < lowest * (1.0 - 1e-12);
+    if too_low && (steps + 1.0) * step <= highest * (1.0 + 1e-12) {
         steps += 1.0;
     }
     Current::from_si(times(steps, step))
@@ -36,8 +38,9 @@ fn times(steps: f64, step: f64) -> f64 {
     }
 }
 
-/// What flows while `set` is shown, display noise aside.
+/// What flows while `set` is shown, display noise aside. Never below 0: a supply does not pull.
 pub fn flowing(bench: Option<&Bench>, set: Current) -> Current {
     let offset = bench.and_then(|b| b.offset).map_or(0.0, Quantity::si);
-    Current::from_si(set.si() + offset)
+    let flows = set.si() + offset;
+    Current::from_si(if flows > 0.0 { flows } else { 0.0 })
 }

@@ -39,7 +39,8 @@ impl Local {
 
     /// The minute nearest to `after` from here.
     pub fn plus(self, after: Time) -> Self {
-        let minutes = (after.si() / 60.0).round() as i64 + self.minute;
+        // Beyond a billion years the date is the last one that can be said.
+        let minutes = (after.si() / 60.0).round().clamp(-5e14, 5e14) as i64 + self.minute;
         Self {
             days: self.days + minutes.div_euclid(DAY),
             minute: minutes.rem_euclid(DAY),
@@ -66,7 +67,6 @@ impl Local {
     /// `from` is the later).
     pub fn overlap(self, length: Time, from: Time, to: Time) -> Time {
         let start = self.minute as f64 * 60.0;
-        let end = start + length.si();
         let day = DAY as f64 * 60.0;
         let (from, to) = (from.si(), to.si());
         let span = if to > from {
@@ -77,8 +77,11 @@ impl Local {
         if span >= day {
             return Time::seconds(0.0);
         }
+        // Every whole day holds one whole night; the rest is looked at night by night.
+        let whole_days = (length.si() / day).floor();
+        let end = start + (length.si() - whole_days * day);
         // A stretch beginning on day 0 can meet the night that began the day before.
-        let mut sum = 0.0;
+        let mut sum = whole_days * span;
         let mut night = from - day;
         while night < end {
             let a = if night > start { night } else { start };

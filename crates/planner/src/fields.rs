@@ -205,6 +205,69 @@ pub const OUTER_D: Field<Length> = mm("outer_d_m", 0.5, 300.0);
 pub const INNER_D: Field<Length> = mm("inner_d_m", 0.4, 300.0);
 /// Height of a cap.
 pub const CAP_HEIGHT: Field<Length> = mm("height_m", 0.2, 300.0);
+/// Length of a piece.
+pub const LENGTH: Field<Length> = mm("length_m", 0.2, 3000.0);
+/// Diameter of a ball, disc, rod or hole.
+pub const DIAMETER: Field<Length> = mm("diameter_m", 0.1, 500.0);
+/// Depth of a hole.
+pub const DEPTH: Field<Length> = mm("depth_m", 0.05, 500.0);
+/// Diameter of a hole in a sheet.
+pub const HOLE_D: Field<Length> = mm("hole_d_m", 0.1, 300.0);
+/// Diameter at a mouth or rim.
+pub const OPENING_D: Field<Length> = mm("opening_d_m", 0.5, 500.0);
+/// Diameter at the foot or thick end.
+pub const BASE_D: Field<Length> = mm("base_d_m", 0.2, 500.0);
+/// Diameter at the top or thin end.
+pub const TOP_D: Field<Length> = mm("top_d_m", 0.1, 500.0);
+/// From turn to turn, wire to wire.
+pub const PITCH: Field<Length> = mm("pitch_m", 0.05, 300.0);
+/// Outer length of a link.
+pub const LINK_LENGTH: Field<Length> = mm("link_length_m", 0.5, 300.0);
+/// Outer width of a link.
+pub const LINK_WIDTH: Field<Length> = mm("link_width_m", 0.5, 300.0);
+/// Across two opposite flats.
+pub const FLATS: Field<Length> = mm("flats_m", 0.5, 300.0);
+/// Height of a crystal's point.
+pub const POINT: Field<Length> = mm("point_m", 0.1, 300.0);
+/// Holes in a sheet.
+pub const HOLES: CountField = count("holes_count", 1, 9999);
+/// Layers of cloth.
+pub const LAYERS: CountField = count("layers_count", 1, 99);
+
+/// Every size a shape may have: one declaration for all shapes that have a size of that name.
+const SHAPE_SIZES: [&Field<Length>; 20] = [
+    &BORE,
+    &RING_WIRE,
+    &WALL,
+    &WIDTH,
+    &OUTER_D,
+    &INNER_D,
+    &CAP_HEIGHT,
+    &STOCK,
+    &LENGTH,
+    &DIAMETER,
+    &DEPTH,
+    &HOLE_D,
+    &OPENING_D,
+    &BASE_D,
+    &TOP_D,
+    &PITCH,
+    &LINK_LENGTH,
+    &LINK_WIDTH,
+    &FLATS,
+    &POINT,
+];
+
+/// The declaration of a shape's size, by its name in `Shape::size_names`.
+pub fn shape_size(name: &str) -> Option<&'static Field<Length>> {
+    SHAPE_SIZES.into_iter().find(|field| field.name() == name)
+}
+
+/// The declaration of a shape's count, by its key.
+pub fn shape_count(key: &str) -> Option<&'static CountField> {
+    [&HOLES, &LAYERS].into_iter().find(|field| field.key == key)
+}
+
 /// Real over smooth surface.
 pub const TEXTURE: Field<Ratio> =
     Field::new("texture_ratio", Ratio::of_si(1.0), Ratio::of_si(5.0), "");

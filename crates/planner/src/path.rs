@@ -21,9 +21,11 @@ impl FieldPath {
         Self(text.to_owned())
     }
 
-    /// One step further in.
+    /// One step further in; no name is no step.
     pub fn child(&self, name: &str) -> Self {
-        if self.0.is_empty() {
+        if name.is_empty() {
+            self.clone()
+        } else if self.0.is_empty() {
             Self(name.to_owned())
         } else {
             Self(format!("{}/{name}", self.0))

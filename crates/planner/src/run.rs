@@ -4,10 +4,11 @@
 use crate::bench;
 use crate::inputs::Inputs;
 use crate::plan::{
-    MOST_STEPS, Plan, PlanBath, PlanDrive, PlanPiece, PlanStep, PlanSurface, PlanUntil,
+    MOST_STEPS, Plan, PlanBath, PlanDrive, PlanPart, PlanPiece, PlanStep, PlanSurface, PlanUntil,
 };
 use chemistry::{faraday, kinetics};
 use field::{Evenness, evenness, wagner};
+use geometry::Shape;
 use geometry::shape::wire_side;
 use quantity::{
     Charge, Current, CurrentDensity, Fraction, GrowthRate, Length, Mass, Quantity, Ratio,
@@ -200,11 +201,23 @@ fn piece_area(piece: &PlanPiece, inputs: &Inputs) -> Option<WorkArea> {
                     .map_sizes(|n, _| inputs.get(part.sizes[n]))
                     .surface();
                 let texture: Ratio = inputs.get(part.texture);
-                (surface.outside * texture.si() + surface.inside) * f64::from(part.times)
+                let rim = rim(part, inputs);
+                ((surface.outside - rim) * texture.si() + rim + surface.inside)
+                    * f64::from(part.times)
             })
             .sum(),
     };
     Some(area * factor.si())
+}
+
+/// The flat rim of a cap's wall: it is cut, so it has none of the outside's texture.
+fn rim(part: &PlanPart, inputs: &Inputs) -> WorkArea {
+    match part.shape.map_sizes(|n, _| inputs.get(part.sizes[n])) {
+        Shape::Cap {
+            outer_d, inner_d, ..
+        } => (outer_d.by(outer_d) - inner_d.by(inner_d)) * core::f64::consts::FRAC_PI_4,
+        _ => WorkArea::from_si(0.0),
+    }
 }
 
 fn wire_area(piece: &PlanPiece, inputs: &Inputs) -> WorkArea {
@@ -319,15 +332,17 @@ impl Reached {
         let e = efficiency(bath, inputs)?;
         let mass_rate = faraday::mass(bath.equivalent, e, flows * Time::seconds(1.0)).si()
             * (on_pieces / total);
+        // Where nothing grows, what is left is never reached.
         let still = |target: f64, reached: f64, per_second: f64| {
             let left = target - reached;
-            Time::seconds(if left > 0.0 { left / per_second } else { 0.0 })
+            let seconds = if left > 0.0 { left / per_second } else { 0.0 };
+            seconds.is_finite().then_some(Time::seconds(seconds))
         };
         let time = match step.until? {
             PlanUntil::Time(t) => t,
-            PlanUntil::Mean(t) => still(t.si(), self.mean, rate.si()),
-            PlanUntil::Thinnest(t) => still(t.si(), self.thinnest, rate.si() * ratio?),
-            PlanUntil::Mass(m) => still(m.si(), self.mass, mass_rate),
+            PlanUntil::Mean(t) => still(t.si(), self.mean, rate.si())?,
+            PlanUntil::Thinnest(t) => still(t.si(), self.thinnest, rate.si() * ratio?)?,
+            PlanUntil::Mass(m) => still(m.si(), self.mass, mass_rate)?,
             PlanUntil::Clock(minute) => plan.start?.0.plus(elapsed?).until_minute(minute),
         };
         self.mean += rate.si() * time.si();

@@ -12,7 +12,7 @@ use chemistry::faraday::FARADAY;
 use chemistry::limiting::diffusion_layer;
 use chemistry::source::{MethodId, Source, WorkId};
 use geometry::shape::wire_side;
-use quantity::{AnyQuantity, Fraction, Length, Quantity, Ratio, Thickness, Time};
+use quantity::{AnyQuantity, Charge, Fraction, Length, Quantity, Ratio, Thickness, Time, WorkArea};
 
 /// Every formula of the working, by id.
 pub const FORMULAS: &[(&str, Expr)] = &[
@@ -309,14 +309,13 @@ impl Writer<'_> {
         let (Some(flows), Some(i), Some(wanted)) = (run.real, run.density, run.wanted) else {
             return;
         };
-        let total = wanted / 1.0;
-        let wetted = flows / i;
+        let wetted = self.wetted();
         if let Some(crate::plan::PlanDrive::Density(density)) = step.drive {
             self.add(
                 "wanted",
                 at.clone(),
                 vec![Named::new("density", density), Named::new("wetted", wetted)],
-                Named::new("wanted", total),
+                Named::new("wanted", wanted),
                 &self.typical_source(n, bath),
             );
         }
@@ -350,12 +349,54 @@ impl Writer<'_> {
                     Named::new("charge", charge),
                     &[],
                 );
+                for p in 0..self.plan.pieces.len() {
+                    self.mass(p, &at, bath, efficiency, charge, wetted);
+                }
             }
             for p in 0..self.plan.pieces.len() {
                 self.evenness(p, &at, bath, i, growth * time);
             }
         }
         self.volts(&at, bath, i, n);
+    }
+
+    /// The full wetted area of all pieces and wires.
+    fn wetted(&self) -> WorkArea {
+        self.plan
+            .pieces
+            .iter()
+            .zip(&self.run.pieces)
+            .filter_map(|(p, slot)| Some((slot.area? + slot.wire_area) * f64::from(p.count)))
+            .sum()
+    }
+
+    /// What one piece takes of a step's charge.
+    fn mass(
+        &mut self,
+        p: usize,
+        at: &FieldPath,
+        bath: &PlanBath,
+        efficiency: Fraction,
+        charge: Charge,
+        wetted: WorkArea,
+    ) {
+        let Some(area) = self.run.pieces[p].area else {
+            return;
+        };
+        let moved = chemistry::faraday::mass(bath.equivalent, efficiency, charge);
+        self.add(
+            "mass",
+            at.clone(),
+            vec![
+                Named::new("equivalent", bath.equivalent),
+                Named::new("efficiency", efficiency),
+                Named::new("charge", charge),
+                Named::new("piece_area", area),
+                Named::new("wetted", wetted),
+            ],
+            Named::new("mass", moved * (area / wetted)),
+            &[],
+        );
     }
 
     fn typical_source(&self, n: usize, bath: &PlanBath) -> Vec<Source> {

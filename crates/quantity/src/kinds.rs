@@ -174,6 +174,16 @@ kind!(/// Charge of a mole of electrons, coulomb per mole.
     MolarCharge, "C_per_mol", unit::MOLAR_CHARGE);
 kind!(/// How fast an ion spreads by itself, square metre per second.
     Diffusivity, "m2_per_s", unit::DIFFUSIVITY);
+kind!(/// Resistivity of a metal, ohm metre.
+    Resistivity, "ohm_m", unit::RESISTIVITY);
+kind!(/// Volume of an additive used up by a charge, cubic metre per coulomb.
+    VolumePerCharge, "m3_per_C", unit::VOLUME_PER_CHARGE);
+kind!(/// Volume of bath that leaves with an area of the work, cubic metre per square metre.
+    VolumePerArea, "m3_per_m2", unit::VOLUME_PER_AREA);
+kind!(/// Current through a volume of bath, ampere per cubic metre.
+    CurrentPerVolume, "A_per_m3", unit::CURRENT_PER_VOLUME);
+kind!(/// Acidity on the pH scale, a plain number. Acidities do not add.
+    Acidity, "pH", unit::ACIDITY);
 kind!(/// Price of a metal in the person's own money, per kilogram.
     MoneyPerMass, "money_per_kg", unit::MONEY_PER_MASS);
 kind!(/// A part of a whole, 0 to 1 (an anodic efficiency may pass 1).
@@ -314,5 +324,40 @@ impl Temperature {
     /// From degrees Celsius.
     pub const fn celsius(value: f64) -> Self {
         Self(value + 273.15)
+    }
+}
+
+impl Resistivity {
+    /// From nanoohm metre.
+    pub const fn nohm_m(value: f64) -> Self {
+        Self(value / 1e9)
+    }
+}
+
+impl VolumePerCharge {
+    /// From millilitre per ampere hour.
+    pub const fn ml_per_ah(value: f64) -> Self {
+        Self(value / 3.6e9)
+    }
+}
+
+impl VolumePerArea {
+    /// From millilitre per square decimetre.
+    pub const fn ml_per_dm2(value: f64) -> Self {
+        Self(value / 1e4)
+    }
+}
+
+impl CurrentPerVolume {
+    /// From ampere per litre.
+    pub const fn amp_per_l(value: f64) -> Self {
+        Self(value * 1000.0)
+    }
+}
+
+impl Acidity {
+    /// From the pH.
+    pub const fn ph(value: f64) -> Self {
+        Self(value)
     }
 }

@@ -56,6 +56,9 @@ product! {
     AreaResistance * CurrentDensity = Voltage;
     MassPerCharge * MolarCharge = MolarMass;
     Density * Volume = Mass;
+    VolumePerCharge * Charge = Volume;
+    VolumePerArea * WorkArea = Volume;
+    CurrentPerVolume * Volume = Current;
 }
 
 impl Div<Conductivity> for Length {

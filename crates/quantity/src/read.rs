@@ -13,7 +13,8 @@ pub struct Reading<Q> {
     pub value: Q,
     /// The unit it was given in.
     pub unit: &'static Unit,
-    /// Whether the reading should be shown back: a comma, a fraction, a clock form or another unit than the field's.
+    /// Whether the reading should be shown back: a comma, a fraction, a clock form, another unit than the field's, or a
+    /// capital M that was taken for milli.
     pub echo: bool,
 }
 
@@ -76,7 +77,9 @@ pub fn read<Q: Quantity>(text: &str, default: &'static Unit) -> Result<Reading<Q
     Ok(Reading {
         value: Q::from_si(si),
         unit,
-        echo: number.unusual || unit.symbol != default.symbol,
+        echo: number.unusual
+            || unit.symbol != default.symbol
+            || rest.starts_with('M') && unit.symbol.starts_with('m'),
     })
 }
 
@@ -127,7 +130,7 @@ fn number(text: &str) -> Result<Number, Unreadable> {
 fn fraction(text: &str, whole: f64, top: f64, after: &str) -> Result<Number, Unreadable> {
     let bottom = decimal(after)?;
     let part = top / bottom.value;
-    let value = if whole < 0.0 {
+    let value = if whole.is_sign_negative() {
         whole - part
     } else {
         whole + part
@@ -208,12 +211,18 @@ fn exponent_end(bytes: &[u8], at: usize) -> usize {
     if end == digits_from { at } else { end }
 }
 
-/// The unit written as `text`. Exact spelling first, so that `mA` is never taken for `MA`; then without case and
+/// The unit written as `text`. Exact spelling first, so that `MΩ` is never taken for `mΩ`; then without case and
 /// spaces.
 pub fn find_unit(units: &'static [Unit], text: &str) -> Option<&'static Unit> {
-    let squeezed: String = text.chars().filter(|c| !c.is_whitespace()).collect();
+    // Keyboards write the ohm as a letter or as a sign of its own.
+    let squeezed: String = text
+        .chars()
+        .filter(|c| !c.is_whitespace())
+        .map(|c| if c == '\u{2126}' { 'Ω' } else { c })
+        .collect();
     let lower = squeezed.to_lowercase();
-    let exact = |u: &&Unit| u.symbol.replace(' ', "") == squeezed;
+    let exact =
+        |u: &&Unit| u.symbol.replace(' ', "") == squeezed || u.also.contains(&squeezed.as_str());
     let loose = |u: &&Unit| {
         u.symbol.replace(' ', "").to_lowercase() == lower || u.also.contains(&lower.as_str())
     };
@@ -250,13 +259,17 @@ fn clock_form(text: &str) -> Option<Result<f64, Unreadable>> {
     Some(Ok(seconds))
 }
 
-/// `2 h 15 min`, `1h30`, `4 min 20 s`: at least two numbers, units falling. `None` where the text is not of this form.
+/// `2 h 15 min`, `1h30`, `4 min 20 s`: at least two numbers without a sign, units falling. `None` where the text is not
+/// of this form.
 fn mixed_time(text: &str, units: &'static [Unit]) -> Option<Result<f64, Unreadable>> {
     let mut rest = text;
     let mut total = 0.0;
     let mut last = f64::INFINITY;
     let mut count = 0;
     while !rest.is_empty() {
+        if rest.starts_with(['+', '-']) {
+            return None;
+        }
         let number = decimal(rest).ok()?;
         let after = rest[number.end..].trim_start();
         let letters = after

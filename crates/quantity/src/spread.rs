@@ -70,7 +70,7 @@ impl Spread {
 /// Inverse distribution of a triangle from `low` over its peak 1 to `high`.
 fn triangle(low: f64, high: f64, u: f64) -> f64 {
     let width = high - low;
-    if !(width > 0.0) {
+    if width <= 0.0 {
         return 1.0;
     }
     let at_peak = (1.0 - low) / width;

@@ -6,8 +6,7 @@
 pub struct Unit {
     /// As printed.
     pub symbol: &'static str,
-    /// Other spellings that are read. Compared after lower-casing and dropping spaces, except where case tells two
-    /// units apart.
+    /// Other spellings that are read. Compared after dropping spaces, first as they stand, then lower-cased.
     pub also: &'static [&'static str],
     /// Numerator of the factor to SI.
     pub num: f64,
@@ -115,16 +114,13 @@ pub(crate) const VOLTAGE: &[Unit] = &[
     Unit::new("mV", &[], 1.0, 1e3),
 ];
 pub(crate) const RESISTANCE: &[Unit] = &[
-    Unit::new("Ω", &["ohm", "ohms", "Ω"], 1.0, 1.0),
+    Unit::new("Ω", &["ohm", "ohms"], 1.0, 1.0),
     Unit::new("mΩ", &["mohm", "milliohm"], 1.0, 1e3),
     Unit::new("kΩ", &["kohm"], 1e3, 1.0),
+    Unit::new("MΩ", &["Mohm", "megohm"], 1e6, 1.0),
 ];
-pub(crate) const SHEET_RESISTANCE: &[Unit] = &[Unit::new(
-    "Ω/sq",
-    &["ohm/sq", "ohm", "ohms", "Ω", "Ω"],
-    1.0,
-    1.0,
-)];
+pub(crate) const SHEET_RESISTANCE: &[Unit] =
+    &[Unit::new("Ω/sq", &["ohm/sq", "ohm", "ohms", "Ω"], 1.0, 1.0)];
 pub(crate) const AREA_RESISTANCE: &[Unit] = &[Unit::new("Ω cm²", &["ohmcm2", "ohm·cm2"], 1.0, 1e4)];
 pub(crate) const CONDUCTIVITY: &[Unit] = &[
     Unit::new("mS/cm", &["ms/cm"], 1.0, 10.0),
@@ -160,6 +156,15 @@ pub(crate) const POWER: &[Unit] = &[Unit::new("W", &["watt", "watts"], 1.0, 1.0)
 pub(crate) const MOLAR_MASS: &[Unit] = &[Unit::new("g/mol", &[], 1.0, 1e3)];
 pub(crate) const MOLAR_CHARGE: &[Unit] = &[Unit::new("C/mol", &["c/mol"], 1.0, 1.0)];
 pub(crate) const DIFFUSIVITY: &[Unit] = &[Unit::new("cm²/s", &["cm2/s"], 1.0, 1e4)];
+pub(crate) const RESISTIVITY: &[Unit] = &[
+    Unit::new("nΩ m", &["nohmm", "nohm·m"], 1.0, 1e9),
+    Unit::new("µΩ cm", &["uohmcm", "μΩcm", "uohm·cm"], 1.0, 1e8),
+];
+pub(crate) const VOLUME_PER_CHARGE: &[Unit] = &[Unit::new("mL/Ah", &["ml/ah"], 1.0, 3.6e9)];
+pub(crate) const VOLUME_PER_AREA: &[Unit] =
+    &[Unit::new("mL/dm²", &["ml/dm2", "ml/dm^2"], 1.0, 1e4)];
+pub(crate) const CURRENT_PER_VOLUME: &[Unit] = &[Unit::new("A/L", &["a/l"], 1e3, 1.0)];
+pub(crate) const ACIDITY: &[Unit] = &[Unit::new("", &["ph"], 1.0, 1.0)];
 pub(crate) const MONEY_PER_MASS: &[Unit] = &[Unit::new("per g", &["/g"], 1e3, 1.0)];
 pub(crate) const FRACTION: &[Unit] = &[
     Unit::new("%", &["percent", "pct"], 1.0, 1e2),

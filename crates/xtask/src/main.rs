@@ -16,6 +16,7 @@ mod report;
 mod serve;
 mod server;
 mod skeleton;
+mod squeeze;
 mod toolchain;
 mod trunk;
 mod wasm;

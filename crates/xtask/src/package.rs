@@ -6,6 +6,7 @@ use crate::pages::{self, Parts};
 use crate::process;
 use crate::report;
 use crate::skeleton::Skeleton;
+use crate::squeeze::squeeze;
 use crate::toolchain::Compiler;
 use crate::wasm;
 use std::fs;
@@ -54,14 +55,16 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
         style.push_str(read(&web.join(href))?.trim());
         style.push('\n');
     }
+    let style = squeeze(&style);
     let program = wasm::build(compiler)?;
+    let glue = squeeze(&program.glue);
     let still = still(&web)?;
     report::step("Writing dist/ionwright.html and dist/site", "1 s", || {
         let parts = Parts {
             skeleton: &skeleton,
             style: &style,
             still: still.as_deref(),
-            glue: &program.glue,
+            glue: &glue,
             wasm: &program.wasm,
             records: "null",
         };

@@ -4,6 +4,7 @@ use crate::failure::{Explain, Failure, Outcome};
 use crate::markup;
 use crate::policy;
 use crate::skeleton::{Filling, Skeleton};
+use crate::squeeze::squeeze;
 use base64::Engine;
 use base64::engine::general_purpose::STANDARD;
 use flate2::Compression;
@@ -32,7 +33,7 @@ pub struct Parts<'a> {
 /// The page as one file.
 pub fn saved(parts: &Parts) -> Outcome<String> {
     check_still(parts.still)?;
-    let script = markup::inside_script(&format!("{}\n{START}", parts.glue));
+    let script = markup::inside_script(&format!("{}\n{}", parts.glue, squeeze(START)));
     let style = markup::inside_style(parts.style);
     let page = parts.skeleton.fill(&Filling {
         policy: &policy::saved(&script, &style),
@@ -67,7 +68,10 @@ pub fn site(parts: &Parts) -> Outcome<Vec<File>> {
         // The page last: it names the others.
         ("styles.css", parts.style.as_bytes().to_vec()),
         ("page_bg.wasm", parts.wasm.to_vec()),
-        ("page.js", format!("{}\n{START}", parts.glue).into_bytes()),
+        (
+            "page.js",
+            format!("{}\n{}", parts.glue, squeeze(START)).into_bytes(),
+        ),
         ("index.html", page.into_bytes()),
     ])
 }

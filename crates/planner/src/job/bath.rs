@@ -99,7 +99,7 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Bath>
     for item in node.list("holds", problems) {
         let name = item.get("metal").and_then(Value::as_str).unwrap_or("");
         if let Some(mut n) = Node::new(item, holds_path.child(name), problems) {
-            let metal = n.text("metal", problems);
+            let metal = n.needed_text("metal", problems);
             let now = n.number(&fields::HOLDS_NOW, problems);
             let floor = n.number(&fields::HOLDS_FLOOR, problems);
             n.finish(problems);

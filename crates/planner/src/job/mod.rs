@@ -381,7 +381,7 @@ fn prices(items: &[Value], problems: &mut Problems) -> Vec<Price> {
         let Some(mut node) = Node::new(item, FieldPath::new("prices").child(name), problems) else {
             continue;
         };
-        let metal = node.text("metal", problems);
+        let metal = node.needed_text("metal", problems);
         let price = node.needed(&fields::PRICE, problems);
         node.finish(problems);
         all.extend(
@@ -403,7 +403,7 @@ fn class(node: &mut Node<'_>, problems: &mut Problems) -> Option<Class> {
 
 fn start(node: &mut Node<'_>, problems: &mut Problems) -> Option<Start> {
     let mut n = node.group("start", problems)?;
-    let local = n.text("local", problems);
+    let local = n.needed_text("local", problems);
     let at = n.path.child("local");
     let night_from = n
         .number(&fields::OF_DAY_FROM, problems)

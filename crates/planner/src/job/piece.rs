@@ -3,9 +3,10 @@
 use super::tree::{Node, Problems, Tagged, id_of, tagged};
 use crate::fields;
 use crate::path::FieldPath;
-use crate::problem::{Problem, ProblemKind};
+use crate::problem::{Accepted, Problem, ProblemKind};
+use crate::value::Named;
 use field::Opening;
-use geometry::Shape;
+use geometry::{Contradiction, Limit, Shape};
 use quantity::{Fraction, Length, Quantity, Ratio, Resistance, SheetResistance, Time, WorkArea};
 use serde::Serialize;
 use serde_json::Value;
@@ -400,7 +401,8 @@ fn part(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Part>
         None => {
             if !node.has("shape") {
                 problems.push(
-                    Problem::at(node.path.child("shape"), ProblemKind::Missing).one_of(SHAPES),
+                    Problem::at(node.path.child("shape"), ProblemKind::Missing)
+                        .one_of(SHAPES.iter().copied()),
                 );
             }
             None
@@ -418,57 +420,84 @@ fn part(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Part>
 }
 
 /// Ids of the shapes a Job may hold.
-pub const SHAPES: [&str; 3] = ["torus", "band", "cap"];
+pub const SHAPES: &[&str] = Shape::IDS;
 
+/// Every size must be there; a word or count left out takes its usual value.
 fn shape(mut node: Node<'_>, problems: &mut Problems) -> Option<Shape> {
     let path = node.path.clone();
-    let (key, value) = node.choice(&SHAPES, problems)?;
+    let (key, value) = node.choice(SHAPES, problems)?;
     node.finish(problems);
+    let usual = Shape::of_id(key)?;
     let mut node = Node::new(value, path.child(key), problems)?;
-    let shape = match key {
-        "torus" => {
-            let bore = node.needed(&fields::BORE, problems);
-            let wire_d = node.needed(&fields::RING_WIRE, problems);
-            bore.zip(wire_d)
-                .map(|(bore, wire_d)| Shape::Torus { bore, wire_d })
+    let mut whole = true;
+    let mut shape = usual.map_sizes(|n, usual_size| {
+        let read = fields::shape_size(usual.size_names()[n])
+            .and_then(|field| node.needed(field, problems));
+        whole &= read.is_some();
+        read.unwrap_or(usual_size)
+    });
+    if let Some((key, words)) = shape.word() {
+        let given = node.has(key);
+        let text = node.text(key, problems);
+        let worded = text.as_deref().map(|word| shape.with_word(word));
+        match (worded, text) {
+            (Some(Some(worded)), _) => shape = worded,
+            (Some(None), Some(text)) => {
+                problems.push(
+                    Problem::at(node.path.child(key), ProblemKind::UnknownWord)
+                        .reading(text)
+                        .one_of(words.iter().copied()),
+                );
+                whole = false;
+            }
+            _ => whole &= !given,
         }
-        "band" => {
-            let bore = node.needed(&fields::BORE, problems);
-            let wall = node.needed(&fields::WALL, problems);
-            let width = node.needed(&fields::WIDTH, problems);
-            bore.zip(wall)
-                .zip(width)
-                .map(|((bore, wall), width)| Shape::Band { bore, wall, width })
+    }
+    if let Some(field) = shape.count_key().and_then(fields::shape_count) {
+        match node.count(field, 1, problems) {
+            Some(count) => shape = shape.with_count(count),
+            None => whole = false,
         }
-        _ => {
-            let outer = node.needed(&fields::OUTER_D, problems);
-            let inner = node.needed(&fields::INNER_D, problems);
-            let height = node.needed(&fields::CAP_HEIGHT, problems);
-            outer
-                .zip(inner)
-                .zip(height)
-                .and_then(|((outer_d, inner_d), height)| {
-                    if inner_d.si() >= outer_d.si() {
-                        problems.push(
-                            Problem::at(node.path.child("inner_d"), ProblemKind::Contradiction)
-                                .reading(inner_d.si().to_string())
-                                .accepting(crate::problem::Accepted::Between {
-                                    least: crate::value::Named::new("least", fields::INNER_D.least),
-                                    most: crate::value::Named::new("most", outer_d),
-                                }),
-                        );
-                        return None;
-                    }
-                    Some(Shape::Cap {
-                        outer_d,
-                        inner_d,
-                        height,
-                    })
-                })
-        }
-    };
+    }
+    let at = node.path.clone();
     node.finish(problems);
-    shape
+    if !whole {
+        return None;
+    }
+    match shape.contradiction() {
+        Some(wrong) => {
+            problems.push(contradicts(&shape, wrong, &at));
+            None
+        }
+        None => Some(shape),
+    }
+}
+
+/// Two sizes that cannot go together, said at the one to blame.
+fn contradicts(shape: &Shape, wrong: Contradiction, at: &FieldPath) -> Problem {
+    let name = shape.size_names()[wrong.size];
+    let mut read = Length::from_si(0.0);
+    shape.map_sizes(|n, size| {
+        if n == wrong.size {
+            read = size;
+        }
+        size
+    });
+    let problem =
+        Problem::at(at.child(name), ProblemKind::Contradiction).reading(read.si().to_string());
+    match fields::shape_size(name) {
+        Some(field) => {
+            let (least, most) = match wrong.limit {
+                Limit::Least(least) => (least, field.most),
+                Limit::Most(most) => (field.least, most),
+            };
+            problem.accepting(Accepted::Between {
+                least: Named::new("least", least),
+                most: Named::new("most", most),
+            })
+        }
+        None => problem,
+    }
 }
 
 /// The words for how an area was measured.
@@ -508,7 +537,7 @@ fn base(node: &mut Node<'_>, problems: &mut Problems) -> Option<Base> {
         Tagged::Word(_) => Some(Base::Unknown),
         Tagged::Group("metal", value, path) => {
             let mut n = Node::new(value, path, problems)?;
-            let id = n.text("id", problems);
+            let id = n.needed_text("id", problems);
             let thickness = n.number(&fields::STOCK, problems);
             n.finish(problems);
             id.map(|id| Base::Metal(Stock { id, thickness }))
@@ -588,7 +617,7 @@ fn artwork(mut node: Node<'_>, problems: &mut Problems) -> Artwork {
 }
 
 fn moment(mut node: Node<'_>, problems: &mut Problems) -> Option<Moment> {
-    let step = node.text("step", problems);
+    let step = node.needed_text("step", problems);
     let after = node.needed(&fields::AFTER, problems);
     node.finish(problems);
     Some(Moment {

@@ -138,12 +138,8 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Step>
     let mut places = Vec::new();
     for item in node.list("in", problems) {
         if let Some(mut n) = Node::new(item, places_path.clone(), problems) {
-            let bath = n.text("bath", problems);
-            let pieces = n
-                .list("pieces", problems)
-                .iter()
-                .filter_map(|v| v.as_str().map(str::to_owned))
-                .collect();
+            let bath = n.needed_text("bath", problems);
+            let pieces = n.texts("pieces", problems);
             n.finish(problems);
             places.extend(bath.map(|bath| InBath { bath, pieces }));
         }

@@ -66,12 +66,25 @@ pub fn read(node: &mut Node<'_>, problems: &mut Problems) -> Option<Supply> {
     }
 }
 
-/// A lowest current above the highest: both are set aside, the job is answered as if neither were known.
+/// A lowest current above the highest: both are set aside, the job is answered as if neither were known. A display step
+/// above the highest current is set aside likewise.
 pub fn upside_down(bench: &mut Bench, path: &crate::path::FieldPath) -> Option<Problem> {
-    let (lowest, highest) = bench.lowest.zip(bench.highest)?;
-    if lowest.si() <= highest.si() {
-        return None;
-    }
+    let highest = bench.highest?;
+    let Some(lowest) = bench.lowest.filter(|l| l.si() > highest.si()) else {
+        let step = bench.display_step.filter(|s| s.si() > highest.si())?;
+        bench.display_step = None;
+        return Some(
+            Problem::at(
+                path.child(fields::DISPLAY_STEP.name()),
+                ProblemKind::Contradiction,
+            )
+            .reading(step.si().to_string())
+            .accepting(Accepted::Between {
+                least: Named::new("least", fields::DISPLAY_STEP.least),
+                most: Named::new("most", highest),
+            }),
+        );
+    };
     bench.lowest = None;
     bench.highest = None;
     Some(

@@ -116,6 +116,14 @@ impl<'a> Node<'a> {
         }
     }
 
+    /// A text that must be there.
+    pub fn needed_text(&mut self, key: &'static str, problems: &mut Problems) -> Option<String> {
+        if !self.has(key) {
+            problems.push(Problem::at(self.path.child(key), ProblemKind::Missing));
+        }
+        self.text(key, problems)
+    }
+
     /// One of a few words, each standing for a value.
     pub fn word<T: Copy>(
         &mut self,
@@ -156,6 +164,19 @@ impl<'a> Node<'a> {
                 &[]
             }
         }
+    }
+
+    /// A list of texts that may be left out; what is no text is a Problem.
+    pub fn texts(&mut self, key: &'static str, problems: &mut Problems) -> Vec<String> {
+        let at = self.path.child(key);
+        let mut all = Vec::new();
+        for item in self.list(key, problems) {
+            match item.as_str() {
+                Some(text) => all.push(text.to_owned()),
+                None => problems.push(wrong_type(at.clone(), item, "text")),
+            }
+        }
+        all
     }
 
     /// The one key of an externally tagged choice, and its value.

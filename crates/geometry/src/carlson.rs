@@ -1,0 +1,76 @@
+//! Carlson's symmetric integrals, for the surface of an ellipsoid.
+//!
+//! Source: DLMF 19.36(i) (duplication and series to the fifth degree; Carlson, Numer. Algorithms 10 (1995) 13-26), 19.21.10
+//! for R_G from R_F and R_D. Only + - x / and square roots.
+
+/// Spread of the arguments below which the series is exact to the last digit: its error is of the sixth power.
+const NEAR: f64 = 2e-3;
+/// Each turn brings the arguments four times nearer; from 1 to 1e12 it takes some 30.
+const MOST_TURNS: usize = 60;
+
+/// The symmetric integral R_G of three plain numbers, each 0 or more. Two of them 0: half the root of the third. A negative
+/// argument counts as 0.
+pub fn rg(x: f64, y: f64, z: f64) -> f64 {
+    let mut sorted = [x, y, z].map(|a| if a > 0.0 { a } else { 0.0 });
+    sorted.sort_by(f64::total_cmp);
+    // R_G grows with the root of its scale: with the largest at 1 nothing overflows or vanishes that matters.
+    let scale = sorted[2];
+    if scale <= 0.0 {
+        return 0.0;
+    }
+    let [low, mid, _] = sorted.map(|a| a / scale);
+    if mid <= 0.0 {
+        return scale.sqrt() / 2.0;
+    }
+    // With the middle one in the third place all three terms are positive.
+    let ends = low.sqrt() / mid.sqrt();
+    let bend = (mid - low) * (1.0 - mid) * rd(low, 1.0, mid) / 3.0;
+    scale.sqrt() * (mid * rf(low, 1.0, mid) + bend + ends) / 2.0
+}
+
+fn rf(mut x: f64, mut y: f64, mut z: f64) -> f64 {
+    for _ in 0..MOST_TURNS {
+        let a = (x + y + z) / 3.0;
+        if near(a, &[x, y, z]) {
+            break;
+        }
+        let step = (x * y).sqrt() + (y * z).sqrt() + (z * x).sqrt();
+        (x, y, z) = ((x + step) / 4.0, (y + step) / 4.0, (z + step) / 4.0);
+    }
+    let a = (x + y + z) / 3.0;
+    let (p, q) = ((a - x) / a, (a - y) / a);
+    let r = -(p + q);
+    let (e2, e3) = (p * q - r * r, p * q * r);
+    (1.0 - e2 / 10.0 + e3 / 14.0 + e2 * e2 / 24.0 - 3.0 * e2 * e3 / 44.0) / a.sqrt()
+}
+
+fn rd(mut x: f64, mut y: f64, mut z: f64) -> f64 {
+    let (mut sum, mut part) = (0.0, 1.0);
+    for _ in 0..MOST_TURNS {
+        let a = (x + y + 3.0 * z) / 5.0;
+        if near(a, &[x, y, z]) {
+            break;
+        }
+        let step = (x * y).sqrt() + (y * z).sqrt() + (z * x).sqrt();
+        sum += part / (z.sqrt() * (z + step));
+        part /= 4.0;
+        (x, y, z) = ((x + step) / 4.0, (y + step) / 4.0, (z + step) / 4.0);
+    }
+    let a = (x + y + 3.0 * z) / 5.0;
+    let (p, q) = ((a - x) / a, (a - y) / a);
+    let r = -(p + q) / 3.0;
+    let (pq, rr) = (p * q, r * r);
+    let e2 = pq - 6.0 * rr;
+    let e3 = (3.0 * pq - 8.0 * rr) * r;
+    let e4 = 3.0 * (pq - rr) * rr;
+    let e5 = pq * rr * r;
+    let series = 1.0 - 3.0 * e2 / 14.0 + e3 / 6.0 + 9.0 * e2 * e2 / 88.0
+        - 3.0 * e4 / 22.0
+        - 9.0 * e2 * e3 / 52.0
+        + 3.0 * e5 / 26.0;
+    3.0 * sum + part * series / (a * a.sqrt())
+}
+
+fn near(a: f64, all: &[f64]) -> bool {
+    all.iter().all(|x| (a - x).abs() <= NEAR * a)
+}

@@ -1,0 +1,15 @@
+//! The behaviour of the planner, at its boundary: a line of text in, an answer out.
+
+mod clock;
+mod determinism;
+mod display;
+mod generator;
+mod identities;
+mod keys;
+mod mutations;
+mod notices;
+mod problems;
+mod properties;
+mod reading;
+mod support;
+mod working;

@@ -1,0 +1,239 @@
+//! One browser through one WebDriver client, and what a person does with a page.
+
+use fantoccini::wd::WebDriverCompatibleCommand;
+use fantoccini::{Client, ClientBuilder, Locator};
+use hyper_util::client::legacy::connect::HttpConnector;
+use serde_json::{Value, json};
+use std::env;
+use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::process::{Child, Command, Stdio};
+use std::time::Duration;
+
+/// The two ways the page comes: a saved file without network, and a site.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Way {
+    /// From a file, the network off.
+    File,
+    /// From a server.
+    Site,
+}
+
+/// The ways to be tested in this run, with their addresses.
+pub fn ways() -> Vec<(Way, String)> {
+    let site = env::var("IONWRIGHT_SITE").expect("IONWRIGHT_SITE: run `cargo xtask test`");
+    let mut ways = vec![(Way::Site, site)];
+    if env::var("IONWRIGHT_ONLY").as_deref() != Ok("site") {
+        ways.push((Way::File, format!("file://{}", saved_page())));
+    }
+    ways
+}
+
+/// The path of the saved page; none where only a site is tested.
+pub fn saved_page() -> String {
+    env::var("IONWRIGHT_PAGE").expect("IONWRIGHT_PAGE: run `cargo xtask test`")
+}
+
+/// Whether the saved page belongs to this run.
+pub fn has_saved_page() -> bool {
+    env::var("IONWRIGHT_ONLY").as_deref() != Ok("site")
+}
+
+/// A window's size and what else is asked of the browser.
+#[derive(Clone, Copy, Debug)]
+pub struct Window {
+    /// Inner width, CSS pixels.
+    pub width: u32,
+    /// Inner height, CSS pixels.
+    pub height: u32,
+    /// Whether the browser may keep anything.
+    pub storage: bool,
+}
+
+/// A phone.
+pub const PHONE: Window = Window {
+    width: 360,
+    height: 800,
+    storage: true,
+};
+
+/// A browser with one window. Ends with the value.
+pub struct Browser {
+    driver: Child,
+    /// The client, for what has no helper.
+    pub client: Client,
+}
+
+impl Drop for Browser {
+    fn drop(&mut self) {
+        let _ = self.driver.kill();
+        let _ = self.driver.wait();
+    }
+}
+
+impl Browser {
+    /// Opens a window.
+    pub async fn open(window: Window) -> Self {
+        let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))
+            .and_then(|l| l.local_addr())
+            .expect("a free port")
+            .port();
+        let program = env::var("CHROMEDRIVER").unwrap_or_else(|_| "chromedriver".to_owned());
+        let driver = Command::new(&program)
+            .arg(format!("--port={port}"))
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap_or_else(|e| panic!("{program}: {e}"));
+        for _ in 0..200 {
+            if TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_ok() {
+                break;
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+        let client = ClientBuilder::new(HttpConnector::new())
+            .capabilities(capabilities(window))
+            .connect(&format!("http://127.0.0.1:{port}"))
+            .await
+            .expect("a browser window");
+        Self { driver, client }
+    }
+
+    /// Goes to an address and waits until the program runs. A file is opened with the network off.
+    pub async fn go(&self, way: Way, address: &str) {
+        let offline = json!({"offline": way == Way::File, "latency": 0, "downloadThroughput": -1, "uploadThroughput": -1});
+        self.cdp("Network.emulateNetworkConditions", offline).await;
+        self.client.goto(address).await.expect("the page");
+        self.running().await;
+    }
+
+    /// Waits until the program runs.
+    pub async fn running(&self) {
+        self.until("document.documentElement.dataset.state === 'running'")
+            .await;
+    }
+
+    /// Loads the page again.
+    pub async fn reload(&self) {
+        self.client.refresh().await.expect("the page again");
+        self.running().await;
+    }
+
+    /// The value of a JavaScript expression.
+    pub async fn eval(&self, expression: &str) -> Value {
+        self.client
+            .execute(&format!("return ({expression});"), Vec::new())
+            .await
+            .unwrap_or_else(|e| panic!("{expression}: {e}"))
+    }
+
+    /// Waits until an expression is true, at most ten seconds.
+    pub async fn until(&self, expression: &str) {
+        for _ in 0..200 {
+            if self.eval(expression).await == Value::Bool(true) {
+                return;
+            }
+            tokio::time::sleep(Duration::from_millis(50)).await;
+        }
+        panic!(
+            "never came true: {expression}; the page says {}",
+            self.eval("document.body.innerText").await
+        );
+    }
+
+    /// The text of the first element of a selector, its no-break spaces plain.
+    pub async fn text(&self, selector: &str) -> String {
+        let found = self
+            .client
+            .find(Locator::Css(selector))
+            .await
+            .unwrap_or_else(|e| panic!("{selector}: {e}"));
+        found.text().await.expect("its text").replace('\u{a0}', " ")
+    }
+
+    /// What stands in the field at an address.
+    pub async fn field(&self, address: &str) -> String {
+        let value = self
+            .eval(&format!("document.getElementById('{address}').value"))
+            .await;
+        value.as_str().unwrap_or_default().to_owned()
+    }
+
+    /// Types into the field at an address with real keys, replacing what stands there, and leaves it.
+    pub async fn type_in(&self, address: &str, text: &str) {
+        self.eval(&format!("document.getElementById('{address}').select()"))
+            .await;
+        let field = self
+            .client
+            .find(Locator::Id(address))
+            .await
+            .unwrap_or_else(|e| panic!("{address}: {e}"));
+        field.send_keys(text).await.expect("keys");
+        self.eval("document.activeElement.blur()").await;
+    }
+
+    /// Taps the first element of a selector.
+    pub async fn tap(&self, selector: &str) {
+        self.eval(&format!(
+            "document.querySelector(`{selector}`).scrollIntoView({{block: 'center'}})"
+        ))
+        .await;
+        let found = self
+            .client
+            .find(Locator::Css(selector))
+            .await
+            .unwrap_or_else(|e| panic!("{selector}: {e}"));
+        found
+            .click()
+            .await
+            .unwrap_or_else(|e| panic!("{selector}: {e}"));
+    }
+
+    /// A command of the browser's own debugging protocol.
+    pub async fn cdp(&self, command: &str, params: Value) -> Value {
+        let command = Cdp {
+            body: json!({"cmd": command, "params": params}).to_string(),
+        };
+        self.client
+            .issue_cmd(command)
+            .await
+            .expect("the debugging command")
+    }
+}
+
+#[derive(Debug)]
+struct Cdp {
+    body: String,
+}
+
+impl WebDriverCompatibleCommand for Cdp {
+    fn endpoint(
+        &self,
+        base: &url::Url,
+        session: Option<&str>,
+    ) -> Result<url::Url, url::ParseError> {
+        base.join(&format!(
+            "session/{}/goog/cdp/execute",
+            session.unwrap_or_default()
+        ))
+    }
+
+    fn method_and_body(&self, _: &url::Url) -> (http::Method, Option<String>) {
+        (http::Method::POST, Some(self.body.clone()))
+    }
+}
+
+fn capabilities(window: Window) -> serde_json::Map<String, Value> {
+    let chrome = env::var("CHROME").unwrap_or_else(|_| "chromium".to_owned());
+    let mut options = json!({
+        "binary": chrome,
+        "args": ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+            "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        "mobileEmulation": {"deviceMetrics": {"width": window.width, "height": window.height, "pixelRatio": 2,
+            "touch": window.width < 900}},
+    });
+    if !window.storage {
+        options["prefs"] = json!({"profile.default_content_setting_values.cookies": 2});
+    }
+    let all = json!({"goog:chromeOptions": options});
+    all.as_object().cloned().unwrap_or_default()
+}

@@ -1,0 +1,143 @@
+//! The page opens with an answer, follows an edit, and remembers it.
+
+use crate::driver::{Browser, PHONE, Way, ways};
+use planner::{Catalogue, answer};
+use web::state::{Action, State, at, demo, job};
+use web::words::number;
+use yew::Reducible;
+
+/// The large figure and the mean thickness that the host works out for the example after some edits.
+fn expected(edits: &[(&str, &str)]) -> (String, String) {
+    let state = edits.iter().fold(
+        std::rc::Rc::new(State::new(demo::demo())),
+        |s, (at, text)| s.reduce(Action::Typed((*at).to_owned(), (*text).to_owned())),
+    );
+    let read = job::read(&state.draft, Some("2026-05-01T10:00"));
+    let answer = answer(&Catalogue::standard(), &read.job);
+    let step = quantity::Current::milliampere(10.0);
+    let set = answer.steps[0].current.known().expect("a current").set;
+    let mean = answer.pieces[0].mean.known().expect("a thickness").likely;
+    (
+        number::current(set, Some(step)).replace('\u{a0}', " "),
+        number::thickness(mean).replace('\u{a0}', " "),
+    )
+}
+
+async fn figure(browser: &Browser) -> String {
+    let text = browser.text("#set").await;
+    text.replace('\n', " ")
+        .split_whitespace()
+        .collect::<Vec<_>>()
+        .join(" ")
+}
+
+#[tokio::test]
+async fn the_first_answer_an_edit_and_a_reload() {
+    for (way, address) in ways() {
+        let browser = Browser::open(PHONE).await;
+        browser.go(way, &address).await;
+        let (set, mean) = expected(&[]);
+        assert_eq!(figure(&browser).await, set, "{way:?}: the example");
+        assert_eq!(browser.text("#mean").await, mean);
+
+        browser.type_in(at::TORUS_WIRE, "3,5").await;
+        let (wider, _) = expected(&[(at::TORUS_WIRE, "3,5")]);
+        assert_ne!(wider, set);
+        browser
+            .until(&format!(
+                "document.getElementById('set').innerText.replace(/\\s+/g, ' ') === '{wider}'"
+            ))
+            .await;
+        let help = format!("[id=\"{}-help\"]", at::TORUS_WIRE);
+        assert_eq!(browser.text(&help).await, "read as 3.5 mm");
+
+        browser.reload().await;
+        assert_eq!(
+            browser.field(at::TORUS_WIRE).await,
+            "3,5",
+            "{way:?}: after a reload"
+        );
+        assert_eq!(figure(&browser).await, wider);
+    }
+}
+
+#[tokio::test]
+async fn every_keystroke_changes_the_answer_at_once() {
+    let (way, address) = ways().remove(0);
+    let browser = Browser::open(PHONE).await;
+    browser.go(way, &address).await;
+    browser
+        .eval(&format!(
+            "document.getElementById('{}').select()",
+            at::COUNT
+        ))
+        .await;
+    let field = browser
+        .client
+        .find(fantoccini::Locator::Id(at::COUNT))
+        .await
+        .expect("the field");
+    let mut typed = String::new();
+    for key in ["1", "2"] {
+        field.send_keys(key).await.expect("a key");
+        typed += key;
+        let (set, _) = expected(&[(at::COUNT, &typed)]);
+        browser
+            .until(&format!(
+                "document.getElementById('set').innerText.replace(/\\s+/g, ' ') === '{set}'"
+            ))
+            .await;
+    }
+}
+
+#[tokio::test]
+async fn undo_brings_back_what_stood_there() {
+    let (way, address) = ways().remove(0);
+    let browser = Browser::open(PHONE).await;
+    browser.go(way, &address).await;
+    browser.type_in(at::HANGER_WET, "45").await;
+    browser.tap(".actions .button:nth-child(2)").await;
+    browser
+        .until(&format!(
+            "document.getElementById('{}').value === '20'",
+            at::HANGER_WET
+        ))
+        .await;
+    browser.tap(".actions .button:nth-child(1)").await;
+    browser
+        .until(&format!(
+            "document.getElementById('{}').value === '45'",
+            at::HANGER_WET
+        ))
+        .await;
+    browser.tap(".actions .button:nth-child(1)").await;
+    browser
+        .until(&format!(
+            "document.getElementById('{}').value === '20'",
+            at::HANGER_WET
+        ))
+        .await;
+}
+
+#[tokio::test]
+async fn the_saved_page_asks_for_nothing() {
+    for (way, address) in ways().into_iter().filter(|(way, _)| *way == Way::File) {
+        let browser = Browser::open(PHONE).await;
+        browser.go(way, &address).await;
+        browser.type_in(at::COUNT, "3").await;
+        browser.tap(".setup .link").await;
+        browser.tap(".working .link").await;
+        assert_eq!(
+            browser
+                .eval("performance.getEntriesByType('resource').length")
+                .await,
+            0
+        );
+        assert_eq!(
+            browser
+                .eval("document.querySelectorAll('[style]').length")
+                .await,
+            0
+        );
+    }
+}

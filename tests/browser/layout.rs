@@ -1,0 +1,173 @@
+//! Nothing is cut off, nothing is too small to hit, the bar stays small, and a field with the focus is in view.
+
+use crate::driver::{Browser, Window, ways};
+use serde_json::Value;
+use web::state::at;
+
+const SIZES: &[(u32, u32)] = &[(360, 800), (320, 568), (1280, 800), (360, 440)];
+
+async fn opened(width: u32, height: u32) -> Browser {
+    let (way, address) = ways().remove(0);
+    let browser = Browser::open(Window {
+        width,
+        height,
+        storage: true,
+    })
+    .await;
+    browser.go(way, &address).await;
+    browser.tap(".setup .link").await;
+    browser.tap(".working .link").await;
+    browser
+}
+
+#[tokio::test]
+async fn nothing_is_cut_off_or_wider_than_the_window() {
+    for &(width, height) in SIZES {
+        let browser = opened(width, height).await;
+        let wide = browser
+            .eval("document.documentElement.scrollWidth - innerWidth")
+            .await;
+        assert_eq!(wide, 0, "{width}x{height}");
+        let cut = browser
+            .eval(
+                "[...document.querySelectorAll('p, dt, dd, label, legend, span, strong, h2, h3, button, li')]
+                 .filter(e => !e.closest('.unseen') && getComputedStyle(e).clipPath === 'none' && e.offsetWidth > 1)
+                 .filter(e => e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0)
+                 .map(e => e.className + ': ' + e.textContent.slice(0, 60))",
+            )
+            .await;
+        assert_eq!(cut, Value::Array(Vec::new()), "{width}x{height}");
+    }
+}
+
+#[tokio::test]
+async fn targets_are_large_enough_for_wet_hands() {
+    for &(width, height) in SIZES {
+        let browser = opened(width, height).await;
+        let small = browser
+            .eval(
+                "[...document.querySelectorAll('button, input, select, label.option')]
+                 .filter(e => e.type !== 'radio')
+                 .map(e => [e, (e.closest('.entry') || e).getBoundingClientRect()])
+                 .filter(([e, r]) => r.height > 0 && (r.height < (e.matches('input, select, label.option') ? 56 : 48) || r.width < 44))
+                 .map(([e, r]) => `${e.tagName} ${e.id} ${e.className} ${r.width}x${r.height}`)",
+            )
+            .await;
+        assert_eq!(small, Value::Array(Vec::new()), "{width}x{height}");
+    }
+}
+
+#[tokio::test]
+async fn the_bar_takes_at_most_a_quarter_and_never_covers_the_field_in_hand() {
+    for &(width, height) in SIZES {
+        let browser = opened(width, height).await;
+        for address in [at::TORUS_WIRE, at::HANGER_WET, at::VOLTS, at::TORUS_BORE] {
+            browser
+                .eval(&format!("document.getElementById('{address}').focus()"))
+                .await;
+            browser.until("new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(true))))").await;
+            let bar = browser
+                .eval("document.querySelector('.top').getBoundingClientRect().bottom")
+                .await;
+            let top = browser
+                .eval(&format!(
+                    "document.getElementById('{address}').getBoundingClientRect().top"
+                ))
+                .await;
+            let bottom = browser
+                .eval(&format!(
+                    "document.getElementById('{address}').getBoundingClientRect().bottom"
+                ))
+                .await;
+            let number = |v: &Value| v.as_f64().unwrap_or(f64::NAN);
+            assert!(
+                number(&bar) <= f64::from(height) / 4.0,
+                "{width}x{height}: the bar is {bar} high"
+            );
+            assert!(
+                number(&top) >= number(&bar),
+                "{width}x{height} {address}: {top} under the bar {bar}"
+            );
+            assert!(
+                number(&bottom) <= f64::from(height),
+                "{width}x{height} {address}: {bottom} below the window"
+            );
+        }
+    }
+}
+
+#[tokio::test]
+async fn the_bar_shows_the_answer_once_its_head_is_gone() {
+    let browser = opened(360, 800).await;
+    browser.eval("scrollTo(0, 0)").await;
+    browser
+        .until("document.querySelector('.strip') === null")
+        .await;
+    browser.eval("scrollTo(0, 1400)").await;
+    browser
+        .until("document.querySelector('.strip') !== null")
+        .await;
+    assert!(browser.text(".strip").await.contains("mA"));
+}
+
+#[tokio::test]
+async fn typing_moves_nothing() {
+    let browser = opened(360, 800).await;
+    let place = format!(
+        "document.getElementById('{}').getBoundingClientRect().top + scrollY",
+        at::HANGER_WET
+    );
+    browser.type_in(at::TORUS_WIRE, "2").await;
+    let before = browser.eval(&place).await;
+    browser
+        .eval(&format!(
+            "document.getElementById('{}').focus()",
+            at::TORUS_WIRE
+        ))
+        .await;
+    for text in ["2,", "2,5", "2,5 m"] {
+        browser
+            .eval(&format!(
+                "document.getElementById('{}').select()",
+                at::TORUS_WIRE
+            ))
+            .await;
+        let field = browser
+            .client
+            .find(fantoccini::Locator::Id(at::TORUS_WIRE))
+            .await
+            .expect("the field");
+        field.send_keys(text).await.expect("keys");
+    }
+    let after = browser.eval(&place).await;
+    let moved = after.as_f64().unwrap_or(f64::NAN) - before.as_f64().unwrap_or(f64::NAN);
+    assert!(moved.abs() < 40.0, "moved by {moved}");
+}
+
+#[tokio::test]
+async fn the_emergency_lines_are_one_tap_away_and_close_by_key() {
+    let browser = opened(360, 800).await;
+    browser.eval("scrollTo(0, 1400)").await;
+    browser.tap(".emergency").await;
+    browser
+        .until("document.querySelector('[role=dialog]') !== null")
+        .await;
+    assert!(
+        browser
+            .text("[role=dialog]")
+            .await
+            .contains("running water")
+    );
+    browser
+        .until("document.activeElement.matches('[role=dialog] button')")
+        .await;
+    let button = browser
+        .client
+        .find(fantoccini::Locator::Css("[role=dialog] button"))
+        .await
+        .expect("the button");
+    button.send_keys("\u{e00c}").await.expect("escape");
+    browser
+        .until("document.querySelector('[role=dialog]') === null")
+        .await;
+}

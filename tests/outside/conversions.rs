@@ -1,0 +1,61 @@
+//! Units of trade against their definitions, both ways.
+
+use crate::table::{Row, rows};
+use chemistry::{faraday::FARADAY, kinetics::TAFEL_HALF};
+use quantity::unit::by_symbol;
+use quantity::{Charge, CurrentDensity, Length, Mass, Quantity, Thickness, WorkArea, read};
+
+#[track_caller]
+fn there_and_back<Q: Quantity>(row: &Row) {
+    let typed = row.text("text");
+    let reading = match read::<Q>(typed, &Q::UNITS[0]) {
+        Ok(reading) => reading,
+        Err(why) => panic!("{row}: {typed:?} is not read: {why:?}"),
+    };
+    let unit =
+        by_symbol(Q::UNITS, row.text("unit")).unwrap_or_else(|| panic!("{row}: no such unit"));
+    row.expect_part(reading.value.in_unit(unit), 1e-12);
+
+    let number: f64 = typed
+        .split(' ')
+        .next()
+        .and_then(|n| n.parse().ok())
+        .unwrap_or_else(|| panic!("{row}: {typed:?} does not start with a number"));
+    let text = format!("{} {}", row.text("want"), unit.symbol);
+    let back = match read::<Q>(&text, &Q::UNITS[0]) {
+        Ok(back) => back.value.in_unit(reading.unit),
+        Err(why) => panic!("{row}: {text:?} is not read: {why:?}"),
+    };
+    assert!(
+        (back - number).abs() <= 1e-12 * number,
+        "{row}: {text:?} is {back} {}, want {number}",
+        reading.unit.symbol
+    );
+}
+
+#[test]
+fn units_of_trade_are_their_definitions_both_ways() {
+    for row in &rows("conversions.csv") {
+        match row.text("kind") {
+            "Thickness" => there_and_back::<Thickness>(row),
+            "Length" => there_and_back::<Length>(row),
+            "WorkArea" => there_and_back::<WorkArea>(row),
+            "CurrentDensity" => there_and_back::<CurrentDensity>(row),
+            "Charge" => there_and_back::<Charge>(row),
+            "Mass" => there_and_back::<Mass>(row),
+            other => panic!("{row}: no kind {other}"),
+        }
+    }
+}
+
+#[test]
+fn constants_are_the_published_ones() {
+    for row in &rows("constants.csv") {
+        match row.text("id") {
+            "faraday" => row.expect_part(FARADAY.value.si(), 1e-12),
+            // The catalogue holds it to its last printed digit, 0.051.
+            "tafel_half" => row.expect(TAFEL_HALF.value.si(), 0.0005),
+            other => panic!("{row}: no constant {other}"),
+        }
+    }
+}
