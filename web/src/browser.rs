@@ -96,8 +96,11 @@ pub fn use_settled(text: String) -> String {
             let later = Closure::<dyn FnMut()>::new(move || settled.set(text.clone()));
             let window = web_sys::window();
             let id = window.as_ref().and_then(|w| {
-                w.set_timeout_with_callback_and_timeout_and_arguments_0(later.as_ref().unchecked_ref(), 1200)
-                    .ok()
+                w.set_timeout_with_callback_and_timeout_and_arguments_0(
+                    later.as_ref().unchecked_ref(),
+                    1200,
+                )
+                .ok()
             });
             move || {
                 if let (Some(window), Some(id)) = (window, id) {

@@ -4,6 +4,7 @@ use crate::answer::Ruling;
 use crate::inputs::Inputs;
 use crate::plan::{Plan, PlanBath, PlanDrive};
 use crate::run::{Run, run, spread_on};
+use chemistry::element::element_of;
 use chemistry::limiting::{TREE_SHARE, diffusion_layer, limiting_density};
 use chemistry::{Datum, Stirring};
 use quantity::{CurrentDensity, Quantity};
@@ -22,18 +23,23 @@ pub fn window(bath: &PlanBath, stirring: Stirring) -> Option<(CurrentDensity, Cu
     Some((still.value.min, highest))
 }
 
-/// The density above which copper grows trees and powder: a share of the limiting density.
+/// The density above which copper grows trees and powder: a share of the limiting density. None where metal dissolves,
+/// and for solutions whose limiting density is not known.
 pub fn tree_density(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensity> {
+    if bath.etches() {
+        return None;
+    }
     limiting(bath, stirring).map(|i| i * TREE_SHARE.value)
 }
 
 /// The limiting density with this stirring.
 pub fn limiting(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensity> {
+    let solution = bath.solution;
     Some(limiting_density(
-        bath.solution.valence,
-        bath.solution.diffusivity.typical()?,
-        bath.solution.metal_content.typical()?,
-        bath.metal.molar_mass.value,
+        solution.valence,
+        solution.diffusivity.typical()?,
+        solution.metal_content.typical()?,
+        element_of(solution.metal)?.molar_mass.value,
         diffusion_layer(stirring).value,
     ))
 }
@@ -83,7 +89,12 @@ fn advised(plan: &Plan, n: usize, inputs: &Inputs) -> Option<(CurrentDensity, Ru
 }
 
 /// Density at the thickest place of the worst piece.
-fn worst_edge(plan: &Plan, bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> CurrentDensity {
+pub fn worst_edge(
+    plan: &Plan,
+    bath: &PlanBath,
+    inputs: &Inputs,
+    i: CurrentDensity,
+) -> CurrentDensity {
     let ratio = plan
         .pieces
         .iter()

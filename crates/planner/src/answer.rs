@@ -1,14 +1,14 @@
 //! The Answer: what to set, how long, what they will have, its range and its working.
 
-use crate::job::Use;
+use crate::job::{Lead, Use};
 use crate::path::FieldPath;
 use crate::problem::Problem;
 use crate::value::{Maybe, Named};
-use chemistry::{Process, Source};
-use field::ThinPlace;
+use chemistry::{NoteId, Process, Source};
+use field::ThinAt;
 use quantity::{
-    Charge, Current, CurrentDensity, GrowthRate, Length, Mass, Range, Ratio, Thickness, Time,
-    Voltage, WorkArea,
+    Charge, Concentration, Current, CurrentDensity, GrowthRate, Length, Mass, Money, Power, Range,
+    Ratio, Thickness, Time, Voltage, WorkArea,
 };
 use serde::Serialize;
 use serde::ser::{SerializeStruct, Serializer};
@@ -30,6 +30,8 @@ pub struct Answer {
     pub steps: Vec<StepAnswer>,
     /// What each piece will have.
     pub pieces: Vec<PieceAnswer>,
+    /// What each bath gains and loses.
+    pub baths: Vec<BathAnswer>,
     /// From the first step's start to the last one's end.
     pub time: Maybe<Range<Time>>,
     /// Charge of all steps.
@@ -56,8 +58,14 @@ pub struct StepAnswer {
     pub density: Maybe<Range<CurrentDensity>>,
     /// Density at the thickest place.
     pub densest: Maybe<Range<CurrentDensity>>,
+    /// The lead on the work.
+    pub work_lead: Lead,
     /// The voltage ceiling to set.
     pub ceiling: Maybe<Ceiling>,
+    /// The solution's own share of the voltage.
+    pub ohmic: Maybe<Range<Voltage>>,
+    /// What it takes.
+    pub power: Maybe<Range<Power>>,
     /// How long.
     pub time: Maybe<Range<Time>>,
     /// From the first step's start.
@@ -68,8 +76,11 @@ pub struct StepAnswer {
     pub charge: Maybe<Range<Charge>>,
     /// Growth of the layer.
     pub growth: Maybe<Range<GrowthRate>>,
-    /// Mean thickness at its end, counted from the job's start.
+    /// Mean thickness at its end, counted from the job's start; in an etch the flat depth of the first piece.
     pub mean_after: Maybe<Range<Thickness>>,
+    /// The rule of thumb for growing copper, beside this step's own density.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub thumb: Option<Thumb>,
     /// The thickness band a use asks for, where the step has one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub use_band: Option<UseBand>,
@@ -125,12 +136,47 @@ impl Ruling {
     pub const ALL: &'static [Ruling] = &[Self::Typical, Self::Edges, Self::Supply];
 }
 
-/// The mean thickness a use asks for.
+/// The rule of thumb: 100 mA per square inch (common practice, no source), and what it would mean here.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Thumb {
+    /// Its density.
+    #[serde(rename = "density_A_per_m2")]
+    pub density: CurrentDensity,
+    /// Its current on this job's wetted area.
+    #[serde(rename = "current_A")]
+    pub current: Current,
+    /// The density it would mean at the thickest place, where that is known.
+    #[serde(rename = "densest_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub densest: Option<CurrentDensity>,
+    /// Above this copper grows trees and powder.
+    #[serde(rename = "bound_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub bound: Option<CurrentDensity>,
+    /// The one over the other: near 1 the edges are near burning, above it they burn.
+    #[serde(
+        rename = "densest_over_bound_ratio",
+        skip_serializing_if = "Option::is_none"
+    )]
+    pub densest_over_bound: Option<Ratio>,
+}
+
+/// What a layer is counted by.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Counts {
+    /// Its mean.
+    Mean,
+    /// Its thinnest place.
+    Thinnest,
+}
+
+/// The layer a use asks for.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct UseBand {
     /// The use.
     #[serde(rename = "use")]
     pub of: Use,
+    /// What it is counted by.
+    pub counts: Counts,
     /// Thinnest usual.
     #[serde(rename = "least_m")]
     pub least: Thickness,
@@ -162,17 +208,69 @@ pub struct PieceAnswer {
     /// At the thickest place.
     pub thickest: Maybe<Range<Thickness>>,
     /// Where it is thinnest.
-    pub thin_place: Maybe<ThinPlace>,
+    pub thin_place: Maybe<ThinAt>,
+    /// Mean of the inside of a hollow.
+    pub inside: Maybe<Range<Thickness>>,
     /// Wagner number of the last step.
     pub wagner: Maybe<Range<Ratio>>,
-    /// Mass grown on the piece.
+    /// Mass grown on the piece, or dissolved from it in an etch.
     pub mass: Maybe<Range<Mass>>,
-    /// Mass grown on its wires.
+    /// The same on its wires.
     pub wire_mass: Maybe<Range<Mass>>,
+    /// What the metal on piece and wires costs, by the person's own price.
+    pub cost: Maybe<Range<Money>>,
     /// Inner diameter after growth.
     pub bore_after: Maybe<Range<Length>>,
     /// Inner diameter to make so that the wanted one comes of it.
     pub bore_to_make: Maybe<Range<Length>>,
+    /// What an etch makes of it.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub etched: Option<Etched>,
+}
+
+/// What an etch makes of a sheet.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Etched {
+    /// The depth reached: of a flat floor, or of grooves of the opening given.
+    pub depth: Maybe<Range<Thickness>>,
+    /// The depth of a flat floor by the same charge.
+    pub flat_depth: Maybe<Range<Thickness>>,
+    /// Charge of grooves of the opening given over that of a flat floor as deep.
+    pub fine_line: Maybe<Range<Ratio>>,
+    /// Metal left under the floor.
+    pub left: Maybe<Range<Length>>,
+    /// An opening after the etch.
+    pub opening_after: Maybe<Range<Length>>,
+    /// The line to draw for the land wanted.
+    pub line_to_draw: Maybe<Range<Length>>,
+}
+
+/// What a bath gains and loses.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct BathAnswer {
+    /// The bath's id.
+    pub id: String,
+    /// Metal by metal.
+    pub metals: Vec<MetalAnswer>,
+    /// What the counter electrode gains; below 0 it loses.
+    pub counter: Maybe<Range<Mass>>,
+}
+
+/// The balance of one metal in a bath.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct MetalAnswer {
+    /// The metal.
+    pub metal: String,
+    /// What the bath gains of it; below 0 it loses.
+    pub gained: Maybe<Range<Mass>>,
+    /// How much is in it after.
+    pub after: Maybe<Range<Concentration>>,
+    /// Whole jobs like this one until the floor is reached.
+    #[serde(
+        rename = "jobs_until_floor_count",
+        skip_serializing_if = "Option::is_none"
+    )]
+    pub jobs_until_floor: Option<u32>,
 }
 
 /// Kinds of limit.
@@ -197,6 +295,24 @@ pub enum LimitKind {
     Night,
     /// The bore closes before the layer is grown.
     BoreCloses,
+    /// The solution needs a shop, and this is none.
+    NotForThisPlace,
+    /// The base needs another layer first.
+    NeedsStrike,
+    /// The base must never go into this solution.
+    WrongBase,
+    /// The base is a licensed shop's work.
+    SendOut,
+    /// The etch is on the wrong lead: the sheet would be plated.
+    WrongLead,
+    /// The etch is deeper than the sheet bears.
+    TooDeepForStock,
+    /// The etch is deeper than the film lasts.
+    TooDeepForResist,
+    /// The line vanishes: the undercut from both sides meets.
+    LineVanishes,
+    /// The bath runs below its floor of metal.
+    BathRunsLow,
 }
 
 impl LimitKind {
@@ -211,6 +327,15 @@ impl LimitKind {
         Self::EdgesBurn,
         Self::Night,
         Self::BoreCloses,
+        Self::NotForThisPlace,
+        Self::NeedsStrike,
+        Self::WrongBase,
+        Self::SendOut,
+        Self::WrongLead,
+        Self::TooDeepForStock,
+        Self::TooDeepForResist,
+        Self::LineVanishes,
+        Self::BathRunsLow,
     ];
 }
 
@@ -223,6 +348,9 @@ pub struct Limit {
     pub at: FieldPath,
     /// Its numbers.
     pub numbers: Vec<Named>,
+    /// The catalogue's note on it, where there is one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub note: Option<NoteId>,
 }
 
 /// Kinds of caution.
@@ -241,8 +369,50 @@ pub enum CautionKind {
     CopperWaste,
     /// The coat's solvent and dust.
     CoatFumes,
-    /// What is under the coat or unknown metal must not be iron, zinc, aluminium or soft solder.
+    /// Unknown metal must not be iron, zinc, aluminium or soft solder.
     BaseUnknown,
+    /// Strong acid in the bath: burns.
+    AcidBurns,
+    /// Nitrates feed fire when dry; used sodium nitrate holds ammonia and nitrite.
+    NitrateFeedsFire,
+    /// Silver nitrate: burns, blindness, explosive with ammonia or alcohol.
+    SilverNitrate,
+    /// Silver baths: caustic or irritating; never with acid or ammonia that the sheet does not name.
+    SilverBath,
+    /// Nickel salts: allergy, asthma, cancer by mist, the unborn child.
+    NickelAllergy,
+    /// Nickel in skin work: the law.
+    NickelSkinLaw,
+    /// Cyanide may be in it: never acid.
+    Cyanide,
+    /// A bought gold solution: its sheet rules; it may hold cyanide.
+    GoldSheet,
+    /// Rhodium: acid burn, allergy, mist.
+    RhodiumAcid,
+    /// Palladium with ammonia: vapour, allergy; never bleach or silver.
+    PalladiumAmmonia,
+    /// Chloride with an inert anode makes chlorine.
+    ChlorideGas,
+    /// An inert anode makes acid mist and gas: cover and extract.
+    InertAnodeMist,
+    /// Hydrogen collects under a lid.
+    HydrogenVent,
+    /// The sheet is on plus.
+    EtchLead,
+    /// Stainless must stay negative: as an anode it gives chromium(VI).
+    StainlessCathodeOnly,
+    /// Silver grows as crystals that creep to the sheet.
+    SilverCrystals,
+    /// Used etch is metal waste.
+    EtchWaste,
+    /// Noble metal rinses go back to the bath or to a refiner.
+    NobleWaste,
+    /// Never for food or drink.
+    NotFood,
+    /// No under-age or pregnant person near it.
+    UnderAge,
+    /// Names of gold layers are law, and differ between countries.
+    PlatingNames,
 }
 
 impl CautionKind {
@@ -255,6 +425,27 @@ impl CautionKind {
         Self::CopperWaste,
         Self::CoatFumes,
         Self::BaseUnknown,
+        Self::AcidBurns,
+        Self::NitrateFeedsFire,
+        Self::SilverNitrate,
+        Self::SilverBath,
+        Self::NickelAllergy,
+        Self::NickelSkinLaw,
+        Self::Cyanide,
+        Self::GoldSheet,
+        Self::RhodiumAcid,
+        Self::PalladiumAmmonia,
+        Self::ChlorideGas,
+        Self::InertAnodeMist,
+        Self::HydrogenVent,
+        Self::EtchLead,
+        Self::StainlessCathodeOnly,
+        Self::SilverCrystals,
+        Self::EtchWaste,
+        Self::NobleWaste,
+        Self::NotFood,
+        Self::UnderAge,
+        Self::PlatingNames,
     ];
 }
 

@@ -1,18 +1,24 @@
 //! Job in, Answer out.
 
-use crate::advise::advise;
-use crate::answer::{Answer, Ceiling, Moment, PieceAnswer, Ruling, Setting, StepAnswer};
+use crate::advise::{advise, tree_density, worst_edge};
+use crate::answer::{
+    Answer, BathAnswer, Ceiling, Etched, MetalAnswer, Moment, PieceAnswer, Ruling, Setting,
+    StepAnswer, Thumb,
+};
 use crate::checks;
-use crate::job::{FORMAT, Job};
+use crate::inputs::Inputs;
+use crate::job::{FORMAT, Job, Lead};
 use crate::path::FieldPath;
-use crate::plan::{Plan, PlanPiece, PlanStep, resolve};
+use crate::plan::{Plan, PlanBath, PlanHold, PlanPiece, PlanStep, resolve};
 use crate::problem::Problem;
 use crate::ranges::{OfPiece, OfStep, Ranges};
-use crate::run::{Run, run};
+use crate::run::{Run, run, spread_on};
 use crate::value::{Absence, Because, Maybe};
 use crate::working;
-use chemistry::Catalogue;
-use quantity::{Quantity, Range, Time, Voltage};
+use chemistry::{Catalogue, Process};
+use quantity::{
+    Concentration, CurrentDensity, Mass, Money, Quantity, Range, Ratio, Time, Voltage, Volume,
+};
 
 /// What to set, for how long, and what comes of it.
 pub fn answer(catalogue: &Catalogue, job: &Job) -> Answer {
@@ -33,7 +39,9 @@ pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>)
     run(&plan, &inputs, None, &mut likely);
     let mut ranges = Ranges::of(&plan, &likely);
     let b = Builder {
+        job,
         plan: &plan,
+        inputs: &inputs,
         likely: &likely,
     };
     let mut elapsed = Some(Time::seconds(0.0));
@@ -47,12 +55,13 @@ pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>)
     Answer {
         format: FORMAT,
         catalogue: catalogue.version,
-        limits: checks::limits(&plan, &likely),
+        limits: checks::limits(job, &plan, &likely),
         cautions: checks::cautions(job, &plan, &likely),
         steps,
         pieces: (0..plan.pieces.len())
             .map(|n| b.piece(n, &mut ranges))
             .collect(),
+        baths: b.baths(&mut ranges),
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
         inputs: plan.inputs.used(),
@@ -71,6 +80,7 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
         cautions: Vec::new(),
         steps: Vec::new(),
         pieces: Vec::new(),
+        baths: Vec::new(),
         time: Maybe::absent(Because::InputMissing),
         charge: Maybe::absent(Because::InputMissing),
         inputs: Vec::new(),
@@ -78,8 +88,13 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
     }
 }
 
+/// 100 mA per square inch. Common practice, no source.
+const THUMB: CurrentDensity = CurrentDensity::of_si(0.1 / 0.000_645_16);
+
 struct Builder<'a> {
+    job: &'a Job,
     plan: &'a Plan,
+    inputs: &'a Inputs,
     likely: &'a Run,
 }
 
@@ -115,6 +130,10 @@ impl Builder<'_> {
             ends: self.moment(ends),
             charge: known(ranges.step(n, OfStep::Charge), || self.no_time(step)),
             growth: known(ranges.step(n, OfStep::Growth), || self.no_current(step)),
+            ohmic: known(ranges.step(n, OfStep::Ohmic), || self.no_volts(step)),
+            power: known(ranges.step(n, OfStep::Power), || self.no_volts(step)),
+            work_lead: self.work_lead(step),
+            thumb: self.thumb(step),
             mean_after: known(ranges.step(n, OfStep::MeanAfter), || self.no_time(step)),
             use_band: step.use_band,
         }
@@ -132,6 +151,178 @@ impl Builder<'_> {
             _ => set,
         };
         Some(Ceiling { set, expected })
+    }
+
+    /// Plus in an etch, minus where metal is laid down.
+    fn work_lead(&self, step: &PlanStep) -> Lead {
+        match step.kind {
+            Process::Etch => Lead::Plus,
+            Process::Electroform | Process::Electroplate => Lead::Minus,
+        }
+    }
+
+    /// The rule of thumb beside a step that grows copper.
+    fn thumb(&self, step: &PlanStep) -> Option<Thumb> {
+        let bath = self.plan.bath.as_ref()?;
+        if step.kind != Process::Electroform || bath.solution.metal != "Cu" {
+            return None;
+        }
+        let (flows, i) = self
+            .likely
+            .steps
+            .iter()
+            .find_map(|s| s.real.zip(s.density))?;
+        let total = flows / i;
+        let known = self
+            .plan
+            .pieces
+            .iter()
+            .any(|p| spread_on(p, bath, self.inputs, THUMB).1.is_some());
+        let densest = known.then(|| worst_edge(self.plan, bath, self.inputs, THUMB));
+        let bound = tree_density(bath, step.stirring);
+        Some(Thumb {
+            density: THUMB,
+            current: THUMB * total,
+            densest,
+            bound,
+            densest_over_bound: densest.zip(bound).map(|(d, b)| Ratio::from_si(d / b)),
+        })
+    }
+
+    fn baths(&self, ranges: &mut Ranges) -> Vec<BathAnswer> {
+        let Some(bath) = &self.plan.bath else {
+            return Vec::new();
+        };
+        let at = FieldPath::new("baths").child(&bath.id);
+        let metals = (0..bath.metals.len())
+            .map(|n| self.metal(n, bath, &at, ranges))
+            .collect();
+        vec![BathAnswer {
+            id: bath.id.clone(),
+            metals,
+            counter: known(ranges.counter(), || self.no_balance(&at)),
+        }]
+    }
+
+    fn metal(&self, n: usize, bath: &PlanBath, at: &FieldPath, ranges: &mut Ranges) -> MetalAnswer {
+        let hold = &bath.metals[n];
+        let gained: Option<Range<Mass>> = ranges.gained(n);
+        let volume: Option<Volume> = bath.volume.map(|id| self.inputs.get(id));
+        // The volume is taken as read here: what it may be off by is small beside the charge's range.
+        let now = hold.now.zip(volume);
+        let after = gained.zip(now).map(|(g, (now, volume))| {
+            let then = |m: Mass| Concentration::from_si(now.si() + m.si() / volume.si());
+            Range {
+                likely: then(g.likely),
+                low: then(g.low),
+                high: then(g.high),
+            }
+        });
+        let jobs = gained
+            .zip(now)
+            .zip(hold.floor)
+            .and_then(|((g, (now, volume)), floor)| {
+                let room = (now.si() - floor.si()) * volume.si();
+                let lost = -g.likely.si();
+                (lost > 0.0 && room >= 0.0).then(|| (room / lost).floor())
+            });
+        MetalAnswer {
+            metal: hold.metal.clone(),
+            gained: known(gained, || self.no_balance(at)),
+            after: known(after, || self.no_content(bath, hold, at)),
+            jobs_until_floor: jobs.filter(|n| *n < 1e9).map(|n| n as u32),
+        }
+    }
+
+    /// What keeps the balance absent: the outcome, or what the counter electrode is made of.
+    fn no_balance(&self, at: &FieldPath) -> Absence {
+        match (&self.plan.bath, self.likely.charge) {
+            (Some(bath), Some(_)) if bath.counter.is_none() => Absence {
+                because: Because::InputMissing,
+                needs: vec![at.child("counter").child("material")],
+            },
+            _ => self.no_outcome(),
+        }
+    }
+
+    fn no_content(&self, bath: &PlanBath, hold: &PlanHold, at: &FieldPath) -> Absence {
+        let mut needs = Vec::new();
+        if bath.volume.is_none() {
+            needs.push(at.child("volume"));
+        }
+        if hold.now.is_none() {
+            needs.push(at.child("holds").child(&hold.metal).child("now"));
+        }
+        if needs.is_empty() {
+            return self.no_balance(at);
+        }
+        Absence {
+            because: Because::InputMissing,
+            needs,
+        }
+    }
+
+    fn etched(&self, n: usize, ranges: &mut Ranges) -> Option<Etched> {
+        let piece = &self.plan.pieces[n];
+        if !self.plan.bath.as_ref().is_some_and(PlanBath::etches) {
+            return None;
+        }
+        let at = FieldPath::new("pieces").child(&piece.id);
+        let art = at.child("artwork");
+        let or_needs = |there: bool, path: FieldPath| {
+            if there {
+                self.no_outcome()
+            } else {
+                needs(path)
+            }
+        };
+        Some(Etched {
+            depth: known(ranges.piece(n, OfPiece::Depth), || self.no_outcome()),
+            flat_depth: known(ranges.piece(n, OfPiece::Mean), || self.no_outcome()),
+            fine_line: known(ranges.piece(n, OfPiece::FineLine), || {
+                or_needs(piece.art.opening.is_some(), art.child("opening"))
+            }),
+            left: known(ranges.piece(n, OfPiece::Left), || {
+                or_needs(piece.stock.is_some(), at.child("base/metal/thickness"))
+            }),
+            opening_after: known(ranges.piece(n, OfPiece::OpeningAfter), || {
+                or_needs(piece.art.opening.is_some(), art.child("opening"))
+            }),
+            line_to_draw: known(ranges.piece(n, OfPiece::LineToDraw), || {
+                or_needs(piece.art.land.is_some(), art.child("land_wanted"))
+            }),
+        })
+    }
+
+    /// What the metal on a piece and its wires costs: the likely mass's range by the person's price.
+    fn cost(&self, mass: Option<Range<Mass>>, wire: Option<Range<Mass>>) -> Maybe<Range<Money>> {
+        let metal = self
+            .plan
+            .bath
+            .as_ref()
+            .and_then(|b| b.lays.as_ref())
+            .map(|m| m.id);
+        let Some(metal) = metal else {
+            return Maybe::absent(Because::DoesNotApply);
+        };
+        let price = self
+            .job
+            .prices
+            .iter()
+            .find(|p| p.metal == metal)
+            .map(|p| p.price);
+        let Some(price) = price else {
+            return Maybe::Absent(needs(FieldPath::new("prices").child(metal)));
+        };
+        // Piece and wires share every input but the wire's own length: their ends add up to 1 part in 1000.
+        known(
+            mass.zip(wire).map(|(m, w)| Range {
+                likely: price * (m.likely + w.likely),
+                low: price * (m.low + w.low),
+                high: price * (m.high + w.high),
+            }),
+            || self.no_outcome(),
+        )
     }
 
     fn moment(&self, after: Option<Time>) -> Maybe<Moment> {
@@ -156,6 +347,12 @@ impl Builder<'_> {
         };
         let last = || self.no_outcome();
         let uneven = || self.no_ratio(piece);
+        let hollow = || match self.likely.pieces[n].evenness {
+            Some(_) => does_not_apply(at.child("extent")),
+            None => self.no_ratio(piece),
+        };
+        let mass = ranges.piece(n, OfPiece::Mass);
+        let wire_mass = ranges.piece(n, OfPiece::WireMass);
         let no_bore = || match piece.bore {
             Some(_) => self.no_outcome(),
             None => does_not_apply(at.child("fit").child("bore")),
@@ -173,12 +370,15 @@ impl Builder<'_> {
             mean: known(ranges.piece(n, OfPiece::Mean), last),
             thinnest: known(ranges.piece(n, OfPiece::Thinnest), uneven),
             thickest: known(ranges.piece(n, OfPiece::Thickest), uneven),
-            thin_place: known(self.likely.pieces[n].evenness.map(|e| e.thin_place), uneven),
+            thin_place: known(self.likely.pieces[n].evenness.map(|e| e.thin_at), uneven),
+            inside: known(ranges.piece(n, OfPiece::Inside), hollow),
             wagner: known(ranges.piece(n, OfPiece::Wagner), uneven),
-            mass: known(ranges.piece(n, OfPiece::Mass), last),
-            wire_mass: known(ranges.piece(n, OfPiece::WireMass), last),
+            mass: known(mass, last),
+            wire_mass: known(wire_mass, last),
+            cost: self.cost(mass, wire_mass),
             bore_after: known(ranges.piece(n, OfPiece::BoreAfter), no_bore),
             bore_to_make: known(ranges.piece(n, OfPiece::BoreToMake), no_wanted),
+            etched: self.etched(n, ranges),
         }
     }
 
@@ -281,6 +481,13 @@ fn known<T>(value: Option<T>, otherwise: impl FnOnce() -> Absence) -> Maybe<T> {
     match value {
         Some(value) => Maybe::Known(value),
         None => Maybe::Absent(otherwise()),
+    }
+}
+
+fn needs(path: FieldPath) -> Absence {
+    Absence {
+        because: Because::InputMissing,
+        needs: vec![path],
     }
 }
 

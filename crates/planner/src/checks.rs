@@ -2,12 +2,17 @@
 
 use crate::advise::{limiting, tree_density, window};
 use crate::answer::{Caution, CautionKind, Limit, LimitKind, When};
-use crate::job::{Base, Job, Place};
+use crate::hazards;
+use crate::job::{Base, Job, Lead, Piece, Place, Resist};
 use crate::path::FieldPath;
-use crate::plan::{Plan, PlanBath, PlanStep};
-use crate::run::{Run, StepRun};
+use crate::plan::{Plan, PlanBath, PlanPiece, PlanStep};
+use crate::run::{PieceRun, Run, StepRun};
 use crate::value::Named;
-use quantity::{CurrentDensity, Fraction, Quantity, Time, Voltage};
+use chemistry::touch::{Verdict, touch, touch_metal};
+use chemistry::{Choosable, NoteId, Setting};
+use quantity::{
+    Concentration, CurrentDensity, Fraction, Quantity, Thickness, Time, Voltage, Volume,
+};
 
 /// A display step above this share of the current asks for a meter in series. Common practice, no source.
 pub const COARSE: f64 = 0.03;
@@ -16,7 +21,7 @@ pub const COARSE: f64 = 0.03;
 const LONG: Time = Time::hours(1.0);
 
 /// What holds the job back, in the order of the steps.
-pub fn limits(plan: &Plan, likely: &Run) -> Vec<Limit> {
+pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
     let mut all = Vec::new();
     let mut elapsed = Some(Time::seconds(0.0));
     for (step, run) in plan.steps.iter().zip(&likely.steps) {
@@ -26,6 +31,7 @@ pub fn limits(plan: &Plan, likely: &Run) -> Vec<Limit> {
                 kind,
                 at: at.clone(),
                 numbers,
+                note: None,
             });
         };
         supply(plan, run, &mut add);
@@ -43,18 +49,149 @@ pub fn limits(plan: &Plan, likely: &Run) -> Vec<Limit> {
         }
         elapsed = elapsed.zip(run.time).map(|(a, b)| a + b);
     }
-    for (piece, run) in plan.pieces.iter().zip(&likely.pieces) {
-        if let Some(after) = run.bore_after
-            && after.si() <= 0.0
-        {
-            all.push(Limit {
-                kind: LimitKind::BoreCloses,
-                at: FieldPath::new("pieces").child(&piece.id),
-                numbers: Vec::new(),
-            });
+    all.extend(place(job, plan));
+    for (n, piece) in plan.pieces.iter().enumerate() {
+        all.extend(touching(&job.pieces[n], plan));
+        all.extend(bore(piece, &likely.pieces[n]));
+        etch(piece, &likely.pieces[n], plan, &mut all);
+    }
+    all.extend(runs_low(plan, likely));
+    all
+}
+
+fn of_piece(id: &str, kind: LimitKind, numbers: Vec<Named>, note: Option<NoteId>) -> Limit {
+    Limit {
+        kind,
+        at: FieldPath::new("pieces").child(id),
+        numbers,
+        note,
+    }
+}
+
+fn bore(piece: &PlanPiece, run: &PieceRun) -> Option<Limit> {
+    let after = run.bore_after?;
+    (after.si() <= 0.0).then(|| of_piece(&piece.id, LimitKind::BoreCloses, Vec::new(), None))
+}
+
+/// A solution that needs a shop, where this is none.
+fn place(job: &Job, plan: &Plan) -> Option<Limit> {
+    let bath = plan.bath.as_ref()?;
+    let setting = match job.place {
+        Place::Home => Setting::Home,
+        Place::Class => Setting::Class,
+        Place::Shop => Setting::Shop,
+    };
+    (bath.solution.choosable(setting) == Choosable::NeedsShop).then(|| Limit {
+        kind: LimitKind::NotForThisPlace,
+        at: FieldPath::new("baths").child(&bath.id).child("solution"),
+        numbers: Vec::new(),
+        note: Some(bath.solution.home_note),
+    })
+}
+
+/// What the base is in this solution. An unknown one is a Caution, not a Limit.
+fn touching(piece: &Piece, plan: &Plan) -> Option<Limit> {
+    let solution = plan.bath.as_ref()?.solution;
+    let touch = match piece.base.as_ref()? {
+        Base::Metal(stock) => touch_metal(&stock.id, solution),
+        Base::Nonconductor(_) => touch(chemistry::touch::Base::Coat, solution),
+        Base::Unknown => None,
+    }?;
+    let kind = match touch.verdict {
+        Verdict::Good => return None,
+        Verdict::NeedsStrike => LimitKind::NeedsStrike,
+        Verdict::Never => LimitKind::WrongBase,
+        Verdict::SendOut => LimitKind::SendOut,
+    };
+    Some(of_piece(&piece.id, kind, Vec::new(), Some(touch.note)))
+}
+
+/// Of a sheet etched from one side at most half may go, a quarter from each of both; jewellery practice, no source.
+const STOCK_SHARE: f64 = 0.5;
+
+/// How deep a film lasts crisp at an etch factor of 1, in um: it breaks off at an undercut of 8 times its thickness when
+/// brushed (common practice and derived).
+fn crisp(resist: Resist) -> Thickness {
+    Thickness::um(match resist {
+        Resist::Toner => 100.0,
+        Resist::Pen => 120.0,
+        Resist::Varnish => 320.0,
+        Resist::DryFilm => 400.0,
+        Resist::Vinyl => 1000.0,
+    })
+}
+
+fn etch(piece: &PlanPiece, run: &PieceRun, plan: &Plan, all: &mut Vec<Limit>) {
+    if !plan.bath.as_ref().is_some_and(PlanBath::etches) {
+        return;
+    }
+    let mut add = |kind, numbers| all.push(of_piece(&piece.id, kind, numbers, None));
+    if piece.art.lead == Some(Lead::Minus) {
+        add(LimitKind::WrongLead, Vec::new());
+    }
+    let Some(depth) = run.depth else { return };
+    if let Some(stock) = piece.stock {
+        let share = if piece.art.both {
+            STOCK_SHARE / 2.0
+        } else {
+            STOCK_SHARE
+        };
+        if depth.si() > stock.si() * share {
+            add(
+                LimitKind::TooDeepForStock,
+                vec![Named::new("depth", depth), Named::new("stock", stock)],
+            );
         }
     }
-    all
+    let ef = run
+        .opening_after
+        .zip(piece.art.opening)
+        .map(|(after, opening)| 2.0 * depth.si() / (after - opening).si());
+    if let Some(resist) = piece.art.resist {
+        let lasts = crisp(resist) * ef.unwrap_or(1.0);
+        if depth.si() > lasts.si() {
+            add(
+                LimitKind::TooDeepForResist,
+                vec![Named::new("depth", depth), Named::new("lasts", lasts)],
+            );
+        }
+    }
+    if let (Some(line), Some(land)) = (run.line_to_draw, piece.art.land)
+        && (line - land).si() > land.si() * 4.0
+    {
+        add(
+            LimitKind::LineVanishes,
+            vec![Named::new("line", line), Named::new("land", land)],
+        );
+    }
+}
+
+/// A metal that is below its floor after this job.
+fn runs_low(plan: &Plan, likely: &Run) -> Option<Limit> {
+    let bath = plan.bath.as_ref()?;
+    let volume: Volume = plan.inputs.likely().get(bath.volume?);
+    bath.metals
+        .iter()
+        .zip(&likely.gained)
+        .find_map(|(hold, gained)| {
+            let after = hold.now?.si() + (*gained)?.si() / volume.si();
+            let floor = hold.floor?;
+            (after < floor.si()).then(|| Limit {
+                kind: LimitKind::BathRunsLow,
+                at: FieldPath::new("baths")
+                    .child(&bath.id)
+                    .child("holds")
+                    .child(&hold.metal),
+                numbers: vec![
+                    Named::new(
+                        "after",
+                        Concentration::from_si(if after > 0.0 { after } else { 0.0 }),
+                    ),
+                    Named::new("floor", floor),
+                ],
+                note: None,
+            })
+        })
 }
 
 fn supply(plan: &Plan, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>)) {
@@ -169,9 +306,15 @@ pub fn cautions(job: &Job, plan: &Plan, likely: &Run) -> Vec<Caution> {
         return all;
     };
     let step = |s: &PlanStep| FieldPath::new("steps").child(&s.id);
-    if plan.bath.as_ref().is_some_and(|b| b.metal.id == "Cu") {
-        add(CautionKind::CopperBathSplash, step(first), When::Before);
-        add(CautionKind::CopperWaste, step(last), When::After);
+    if let Some(bath) = &plan.bath {
+        for (kind, when) in hazards::of(bath, job) {
+            let at = if when == When::After {
+                step(last)
+            } else {
+                step(first)
+            };
+            add(kind, at, when);
+        }
     }
     add(CautionKind::SupplyAndLiquid, step(first), When::Before);
     if job.place == Place::Class {

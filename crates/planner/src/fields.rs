@@ -425,6 +425,13 @@ pub const UNTIL_DEPTH: Field<Thickness> =
 /// Until this mass lies on the pieces.
 pub const UNTIL_MASS: Field<Mass> =
     Field::new("mass_kg", Mass::gram(0.0001), Mass::gram(10_000.0), "g");
+/// How long a finish shall last.
+pub const LASTS: Field<Time> = Field::new(
+    "lasts_s",
+    Time::hours(24.0),
+    Time::hours(24.0 * 365.25 * 100.0),
+    "h",
+);
 /// Lowest current of a supply.
 pub const LOWEST: Field<Current> = Field::new(
     "lowest_A",
@@ -473,12 +480,23 @@ pub const OF_DAY_TO: Field<Time> =
     Field::new("night_to_s", Time::seconds(0.0), Time::hours(24.0), "h");
 
 /// Own efficiency of a bath.
+///
+/// Where metal is laid down it is at most 1, where metal dissolves at most 1.1; the plan holds it against the bath.
 pub const EFFICIENCY: Field<Fraction> = Field::new(
+    "value_frac",
+    Fraction::of_si(0.01),
+    Fraction::of_si(1.1),
+    "%",
+);
+/// The same, where metal is laid down.
+pub const CATHODE_EFFICIENCY: Field<Fraction> = Field::new(
     "value_frac",
     Fraction::of_si(0.01),
     Fraction::of_si(1.0),
     "%",
 );
+/// Own thinnest over mean from batch to batch.
+pub const BATCH: Field<Ratio> = Field::new("value_ratio", Ratio::of_si(0.1), Ratio::of_si(1.0), "");
 /// Own conductivity of a bath.
 pub const CONDUCTIVITY: Field<Conductivity> = Field::new(
     "value_S_per_m",

@@ -1,21 +1,26 @@
 //! A Job resolved against the catalogue: what is needed is there, the rest has a Problem.
 
-use crate::answer::{Origin, UseBand};
+use crate::answer::{Counts, Origin, UseBand};
 use crate::arrangement;
 use crate::clock::{Local, time_of_day};
+use crate::fields;
 use crate::inputs::{Input, InputId, InputList};
 use crate::job::{
-    Base, Bath, Bench, Drive, Extent, Job, Method, Piece, Step, Supply, Switch, Until,
+    Base, Bath, Bench, Drive, Extent, Job, Lead, Method, Model, Piece, Place, Resist, Sides, Step,
+    Supply, Switch, Until,
 };
+use crate::moved::{Moved, deposited_on_counter};
 use crate::path::FieldPath;
 use crate::problem::{Problem, ProblemKind};
 use crate::uses;
-use chemistry::solution::Solution;
-use chemistry::{Catalogue, Cited, Datum, Element, Process, Stirring};
+use chemistry::efficiency::{self, Curve};
+use chemistry::material::{Material, material_of};
+use chemistry::solution::{Choosable, Electrode, Setting, Solution};
+use chemistry::{Catalogue, Cited, Datum, Metal, Process, Stirring};
 use field::Row;
 use geometry::Shape;
 use quantity::{
-    AnyQuantity, Band, Current, CurrentDensity, Length, Mass, MassPerCharge, Quantity, Ratio,
+    AnyQuantity, Band, Concentration, Current, CurrentDensity, Length, Mass, Quantity, Ratio,
     Spread, Thickness, Time, Voltage,
 };
 
@@ -40,6 +45,38 @@ pub struct Plan {
     pub stopped_by: Vec<FieldPath>,
 }
 
+impl Plan {
+    /// The metal laid on a piece or taken from it.
+    pub fn moved<'p>(&'p self, piece: &'p PlanPiece) -> Option<&'p Moved> {
+        match self.bath.as_ref()?.lays.as_ref() {
+            Some(lays) => Some(lays),
+            None => piece.gives.as_ref(),
+        }
+    }
+
+    /// The same of the first piece: what growth and depth of a step are said for.
+    pub fn first_moved(&self) -> Option<&Moved> {
+        self.pieces.first().and_then(|p| self.moved(p))
+    }
+
+    /// The effective charge per area (C/m2) after which every piece is at least this deep.
+    pub(crate) fn charge_to_depth(
+        &self,
+        inputs: &crate::inputs::Inputs,
+        depth: Thickness,
+    ) -> Option<f64> {
+        let mut most: Option<f64> = None;
+        for piece in &self.pieces {
+            let flat = crate::groove::flat_for(piece, inputs, depth);
+            let q = self.moved(piece)?.charge_for(flat);
+            if most.is_none_or(|m| q > m) {
+                most = Some(q);
+            }
+        }
+        most
+    }
+}
+
 /// A piece ready to run.
 #[derive(Clone, Debug)]
 pub struct PlanPiece {
@@ -61,6 +98,35 @@ pub struct PlanPiece {
     pub bore: Option<InputId>,
     /// The bore wanted after growth.
     pub wanted_bore: Option<Length>,
+    /// The metal taken from it in an etch.
+    pub gives: Option<Moved>,
+    /// Open share of a masked sheet.
+    pub open: Option<InputId>,
+    /// Thickness of the sheet.
+    pub stock: Option<Length>,
+    /// What is etched.
+    pub art: PlanArt,
+    /// Points or hairs: the thickest place passes the table's.
+    pub pointed: bool,
+}
+
+/// What is etched, as far as it is known.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct PlanArt {
+    /// Width of an opening in the resist.
+    pub opening: Option<Length>,
+    /// Width of metal to be left.
+    pub land: Option<Length>,
+    /// Depth over undercut; 1 unless given.
+    pub etch_factor: Option<InputId>,
+    /// Grooves of that opening, or a flat floor.
+    pub groove: bool,
+    /// From both sides.
+    pub both: bool,
+    /// The film.
+    pub resist: Option<Resist>,
+    /// The lead on the sheet.
+    pub lead: Option<Lead>,
 }
 
 /// The surface of a piece.
@@ -94,12 +160,14 @@ pub struct PlanBath {
     pub id: String,
     /// Its solution.
     pub solution: &'static Solution,
-    /// The metal it lays down.
-    pub metal: &'static Element,
-    /// Electrochemical equivalent in this solution.
-    pub equivalent: MassPerCharge,
-    /// Share of the charge that makes metal.
+    /// The metal it lays down; none in an etch, where each piece has its own.
+    pub lays: Option<Moved>,
+    /// Share of the charge that moves metal, at the solution's typical density.
     pub efficiency: Option<InputId>,
+    /// How that share changes with the density; none where the person gave their own, which counts as given.
+    pub curve: Option<Curve>,
+    /// Thinnest over mean from batch to batch and place to place, beside what the table says: thin finishes only.
+    pub batch: Option<InputId>,
     /// Conductivity.
     pub conductivity: Option<InputId>,
     /// Factor on the evenness length.
@@ -108,9 +176,38 @@ pub struct PlanBath {
     pub slope: Option<Cited<Voltage>>,
     /// Overvoltage of both surfaces and leads.
     pub surface_volts: Option<InputId>,
+    /// Voltage of the whole cell, for solutions whose surfaces are not known apart.
+    pub cell_volts: Option<InputId>,
     /// Distance to the counter electrode.
     pub distance: Option<InputId>,
+    /// Volume.
+    pub volume: Option<InputId>,
+    /// The counter electrode's material.
+    pub counter: Option<&'static Material>,
+    /// Metals whose balance is kept: each with what the job says of it.
+    pub metals: Vec<PlanHold>,
 }
+
+impl PlanBath {
+    /// Whether the work dissolves.
+    pub fn etches(&self) -> bool {
+        self.solution.work == Electrode::Anode
+    }
+}
+
+/// A metal in the bath.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlanHold {
+    /// The element.
+    pub metal: String,
+    /// How much is in it now.
+    pub now: Option<Concentration>,
+    /// Below this the bath is renewed.
+    pub floor: Option<Concentration>,
+}
+
+/// Most metals of a bath whose balance is kept.
+pub const MOST_METALS: usize = 8;
 
 /// A step.
 #[derive(Clone, Debug)]
@@ -149,9 +246,11 @@ pub enum PlanUntil {
     Time(Time),
     /// At a mean thickness from the job's start.
     Mean(Thickness),
-    /// At the thinnest place, likewise; the first piece with a known evenness rules.
+    /// At the thinnest place, likewise; of the pieces whose evenness is known the least even one rules.
     Thinnest(Thickness),
-    /// At a mass on all pieces together.
+    /// At a depth on every piece.
+    Depth(Thickness),
+    /// At a mass moved on all pieces together.
     Mass(Mass),
     /// At a minute of the day.
     Clock(i64),
@@ -177,14 +276,15 @@ pub fn resolve(catalogue: &Catalogue, job: &Job, problems: &mut Vec<Problem>) ->
         .and_then(|b| b.counter.as_ref())
         .and_then(|c| c.arrangement)
         .unwrap_or_default();
-    let pieces = r.pieces(arrangement);
+    let pieces = r.pieces(bath.as_ref(), arrangement);
+    let bath = r.with_metals(bath, &pieces);
     let bench = r.bench();
     let display = r.display(bench.as_ref());
     let start = job
         .start
         .as_ref()
         .and_then(|s| Local::parse(&s.local).map(|l| (l, s.night_from, s.night_to)));
-    let steps = r.steps(bench.as_ref(), start.is_some(), &pieces);
+    let steps = r.steps(bath.as_ref(), bench.as_ref(), start.is_some(), &pieces);
     r.check_addresses();
     Plan {
         pieces,
@@ -241,8 +341,6 @@ impl Resolver<'_> {
             for (there, key) in [
                 (piece.joins.is_some(), "joins"),
                 (piece.leaves.is_some(), "leaves"),
-                (piece.artwork.is_some(), "artwork"),
-                (piece.open.is_some(), "open"),
             ] {
                 if there {
                     self.stop(path.child(key), ProblemKind::NotYet);
@@ -254,9 +352,6 @@ impl Resolver<'_> {
         }
         if !job.own.solutions.is_empty() {
             self.problem(at("own/solutions"), ProblemKind::NotYet);
-        }
-        if !job.prices.is_empty() {
-            self.problem(at("prices"), ProblemKind::NotYet);
         }
         if job.class.is_some() {
             self.problem(at("class"), ProblemKind::NotYet);
@@ -328,24 +423,38 @@ impl Resolver<'_> {
         };
         let path = FieldPath::new("baths").child(&bath.id);
         let solution = self.solution(bath, &path)?;
-        let Some(metal) = self.catalogue.element(solution.metal) else {
-            self.stop(path.child("solution"), ProblemKind::UnknownId);
+        let etches = solution.work == Electrode::Anode;
+        let lays = Metal::of(solution.metal).and_then(|m| Moved::of(m, solution));
+        if !etches && lays.is_none() {
+            self.stop(path.child("solution"), ProblemKind::NotYet);
             return None;
-        };
-        let distance = bath.counter.as_ref().and_then(|c| c.distance).map(|d| {
+        }
+        let counter_path = path.child("counter");
+        let counter = bath.counter.as_ref();
+        let distance = counter
+            .and_then(|c| c.distance)
+            .map(|d| self.given(counter_path.child("distance"), d, Spread::None, ANY));
+        let volume = bath.volume.map(|v| {
             self.given(
-                path.child("counter").child("distance"),
-                d,
-                Spread::None,
+                path.child("volume"),
+                v,
+                Spread::Lognormal { frac: 0.03 },
                 ANY,
             )
         });
+        let efficiency_at = path.child("efficiency");
+        let own = self.own_efficiency(&efficiency_at, etches);
+        let share = (1e-9, efficiency::highest(solution.work).si());
+        let batch = (solution.process == Process::Electroplate)
+            .then(|| self.catalogued(path.child("batch"), &BATCH, SHARE))
+            .flatten();
         Some(PlanBath {
             id: bath.id.clone(),
             solution,
-            metal,
-            equivalent: chemistry::faraday::equivalent(metal.molar_mass.value, solution.valence),
-            efficiency: self.catalogued(path.child("efficiency"), &solution.efficiency, SHARE),
+            lays: if etches { None } else { lays },
+            efficiency: self.catalogued(efficiency_at, &solution.efficiency, share),
+            curve: if own { None } else { Curve::of(solution) },
+            batch,
             conductivity: self.catalogued(path.child("conductivity"), &solution.conductivity, ANY),
             evenness_factor: self.catalogued(
                 path.child("evenness_factor"),
@@ -361,36 +470,121 @@ impl Resolver<'_> {
                 &solution.surface_volts,
                 ANY,
             ),
+            cell_volts: self.catalogued(path.child("cell_volts"), &solution.cell_volts, ANY),
             distance,
+            volume,
+            counter: self.counter_material(bath, &counter_path),
+            metals: Vec::new(),
         })
     }
 
-    fn solution(&mut self, bath: &Bath, path: &FieldPath) -> Option<&'static Solution> {
-        let found = self.catalogue.solution(&bath.solution);
+    /// Whether the person gave an efficiency. Of laying metal down none is above 1: said, and held to that.
+    fn own_efficiency(&mut self, at: &FieldPath, etches: bool) -> bool {
+        let Some(own) = self.job.assume.iter().find(|a| a.at == *at) else {
+            return false;
+        };
+        let share = quantity::Fraction::from_si(own.value.si);
+        if !etches
+            && let Err(problem) =
+                fields::CATHODE_EFFICIENCY.check(share, at, &own.value.si.to_string())
+        {
+            self.problems.push(problem);
+        }
+        true
+    }
+
+    /// The counter electrode's material; an unknown one is a Problem, and its balance is then not known.
+    fn counter_material(&mut self, bath: &Bath, path: &FieldPath) -> Option<&'static Material> {
+        let id = bath.counter.as_ref()?.material.as_ref()?;
+        let found = material_of(id);
         if found.is_none() {
-            let at = path.child("solution");
-            self.stopped_by.push(at.clone());
             self.problems.push(
-                Problem::at(at, ProblemKind::UnknownId)
-                    .reading(bath.solution.as_str())
-                    .one_of(self.catalogue.solutions.iter().map(|s| s.id)),
+                Problem::at(path.child("material"), ProblemKind::UnknownId)
+                    .reading(id.as_str())
+                    .one_of(chemistry::material::MATERIALS.iter().map(|m| m.id)),
             );
         }
         found
     }
 
-    fn pieces(&mut self, arrangement: field::Arrangement) -> Vec<PlanPiece> {
+    /// Which metals the balance is kept of: the bath's own, what the pieces give, and what the person named.
+    fn with_metals(&mut self, bath: Option<PlanBath>, pieces: &[PlanPiece]) -> Option<PlanBath> {
+        let mut bath = bath?;
+        let holds = self
+            .job
+            .baths
+            .first()
+            .map(|b| b.holds.as_slice())
+            .unwrap_or_default();
+        let mut ids: Vec<&str> = Vec::new();
+        let moved = bath
+            .lays
+            .iter()
+            .chain(pieces.iter().filter_map(|p| p.gives.as_ref()));
+        ids.extend(deposited_on_counter(bath.solution).map(|(id, _)| id));
+        ids.extend(moved.flat_map(|m| m.parts().iter().map(|(id, _)| *id)));
+        ids.extend(holds.iter().map(|h| h.metal.as_str()));
+        for id in ids {
+            if bath.metals.len() < MOST_METALS && !bath.metals.iter().any(|m| m.metal == id) {
+                let said = holds.iter().find(|h| h.metal == id);
+                bath.metals.push(PlanHold {
+                    metal: id.to_owned(),
+                    now: said.and_then(|h| h.now),
+                    floor: said.and_then(|h| h.floor),
+                });
+            }
+        }
+        Some(bath)
+    }
+
+    /// The solution, where it is one that can be chosen; else a Problem that names those which can.
+    fn solution(&mut self, bath: &Bath, path: &FieldPath) -> Option<&'static Solution> {
+        let found = self.catalogue.solution(&bath.solution);
+        let kind = match found.map(|s| s.choosable(self.setting())) {
+            Some(Choosable::Offered | Choosable::NeedsShop) => return found,
+            Some(Choosable::Never { .. }) => ProblemKind::NotOffered,
+            Some(Choosable::NoWindow) => ProblemKind::NoWindow,
+            None => ProblemKind::UnknownId,
+        };
+        let at = path.child("solution");
+        self.stopped_by.push(at.clone());
+        self.problems.push(
+            Problem::at(at, kind)
+                .reading(bath.solution.as_str())
+                .one_of(self.catalogue.offered(self.setting()).map(|s| s.id)),
+        );
+        None
+    }
+
+    fn setting(&self) -> Setting {
+        match self.job.place {
+            Place::Home => Setting::Home,
+            Place::Class => Setting::Class,
+            Place::Shop => Setting::Shop,
+        }
+    }
+
+    fn pieces(
+        &mut self,
+        bath: Option<&PlanBath>,
+        arrangement: field::Arrangement,
+    ) -> Vec<PlanPiece> {
         let job = self.job;
         if job.pieces.is_empty() {
             self.stop(FieldPath::new("pieces"), ProblemKind::Missing);
         }
         job.pieces
             .iter()
-            .map(|p| self.piece(p, arrangement))
+            .map(|p| self.piece(p, bath, arrangement))
             .collect()
     }
 
-    fn piece(&mut self, piece: &Piece, arrangement: field::Arrangement) -> PlanPiece {
+    fn piece(
+        &mut self,
+        piece: &Piece,
+        bath: Option<&PlanBath>,
+        arrangement: field::Arrangement,
+    ) -> PlanPiece {
         let path = FieldPath::new("pieces").child(&piece.id);
         let extent = path.child("extent");
         let surface = self.surface(piece, &extent);
@@ -409,12 +603,16 @@ impl Resolver<'_> {
             let wet = self.given(at.child("wet"), h.wet, Spread::Lognormal { frac: 0.1 }, ANY);
             (d, wet, h.wires)
         });
-        let row = match &piece.extent {
-            Some(Extent::Parts(parts)) if parts.len() == 1 => {
-                arrangement::row(&parts[0].shape, arrangement)
-            }
+        let etches = bath.is_some_and(PlanBath::etches);
+        let distance = self.counter_distance();
+        let single = match &piece.extent {
+            Some(Extent::Parts(parts)) if parts.len() == 1 => Some(&parts[0].shape),
             _ => None,
         };
+        // The table is of layers that grow; an etch is nearly primary, and its resist has edges of its own.
+        let row = single
+            .filter(|_| !etches)
+            .and_then(|shape| arrangement::row_for(shape, arrangement, piece.opening, distance));
         let own_ratio = piece
             .min_over_mean
             .map(|r| self.given(path.child("min_over_mean"), r, Spread::None, (1e-9, 1.0)));
@@ -427,18 +625,18 @@ impl Resolver<'_> {
                 .find_map(|p| p.shape.surface().bore.map(|_| p.sizes[0])),
             _ => None,
         };
-        if let Some(Base::Metal(stock)) = &piece.base
-            && self.catalogue.element(&stock.id).is_none()
-        {
-            self.problems.push(
-                Problem::at(
-                    path.child("base").child("metal").child("id"),
-                    ProblemKind::UnknownId,
-                )
-                .reading(stock.id.as_str())
-                .one_of(self.catalogue.elements.iter().map(|e| e.id)),
-            );
+        let gives = self.gives(piece, bath, &path);
+        if etches && piece.open.is_none() {
+            self.stop(path.child("open"), ProblemKind::Missing);
         }
+        let open = piece.open.map(|o| {
+            self.given(
+                path.child("open"),
+                o,
+                Spread::Lognormal { frac: 0.1 },
+                SHARE,
+            )
+        });
         PlanPiece {
             id: piece.id.clone(),
             count: piece.count,
@@ -449,6 +647,75 @@ impl Resolver<'_> {
             own_ratio,
             bore,
             wanted_bore: piece.fit.as_ref().and_then(|f| f.wanted),
+            gives,
+            open: open.filter(|_| etches),
+            stock: match &piece.base {
+                Some(Base::Metal(stock)) => stock.thickness,
+                _ => None,
+            },
+            art: self.art(piece, etches, &path.child("artwork")),
+            pointed: single.is_some_and(Shape::pointed),
+        }
+    }
+
+    fn counter_distance(&self) -> Option<Length> {
+        self.job.baths.first()?.counter.as_ref()?.distance
+    }
+
+    /// The metal an etch takes from a piece. A base that is no known metal is a Problem, and stops an etch.
+    fn gives(&mut self, piece: &Piece, bath: Option<&PlanBath>, path: &FieldPath) -> Option<Moved> {
+        let at = path.child("base").child("metal").child("id");
+        let etch = bath.filter(|b| b.etches());
+        let Some(Base::Metal(stock)) = &piece.base else {
+            if etch.is_some() {
+                self.stop(path.child("base"), ProblemKind::Missing);
+            }
+            return None;
+        };
+        let metal = Metal::of(&stock.id);
+        let moved = metal.zip(etch).and_then(|(m, b)| Moved::of(m, b.solution));
+        if metal.is_none() || (etch.is_some() && moved.is_none()) {
+            if etch.is_some() {
+                self.stopped_by.push(at.clone());
+            }
+            let elements = self.catalogue.elements.iter().map(|e| e.id);
+            let alloys = self.catalogue.alloys.iter().map(|a| a.id);
+            self.problems.push(
+                Problem::at(at, ProblemKind::UnknownId)
+                    .reading(stock.id.as_str())
+                    .one_of(elements.chain(alloys)),
+            );
+        }
+        moved
+    }
+
+    fn art(&mut self, piece: &Piece, etches: bool, at: &FieldPath) -> PlanArt {
+        let Some(art) = &piece.artwork else {
+            if etches {
+                // Which lead is on the sheet is asked before every etch.
+                self.problem(at.child("lead"), ProblemKind::Missing);
+            }
+            return PlanArt::default();
+        };
+        if etches && art.lead.is_none() {
+            self.problem(at.child("lead"), ProblemKind::Missing);
+        }
+        let ef = art.etch_factor.unwrap_or(Ratio::of_si(1.0));
+        // A stirred film-forming bath may reach 2 (from memory); 1 is the safe guess.
+        let etch_factor = self.given(
+            at.child("etch_factor"),
+            ef,
+            Spread::Lognormal { frac: 0.2 },
+            (0.1, 10.0),
+        );
+        PlanArt {
+            opening: art.opening,
+            land: art.land_wanted,
+            etch_factor: Some(etch_factor),
+            groove: art.model == Some(Model::Groove),
+            both: art.sides == Some(Sides::Both),
+            resist: art.resist,
+            lead: art.lead,
         }
     }
 
@@ -542,6 +809,7 @@ impl Resolver<'_> {
 
     fn steps(
         &mut self,
+        bath: Option<&PlanBath>,
         bench: Option<&Bench>,
         has_start: bool,
         pieces: &[PlanPiece],
@@ -553,26 +821,39 @@ impl Resolver<'_> {
         job.steps
             .iter()
             .take(MOST_STEPS)
-            .map(|s| self.step(s, bench, has_start, pieces))
+            .map(|s| self.step(s, bath, bench, has_start, pieces))
             .collect()
     }
 
     fn step(
         &mut self,
         step: &Step,
+        bath: Option<&PlanBath>,
         bench: Option<&Bench>,
         has_start: bool,
         pieces: &[PlanPiece],
     ) -> PlanStep {
         let path = FieldPath::new("steps").child(&step.id);
-        if step.kind != Process::Electroform {
-            self.stop(path.child("kind"), ProblemKind::NotYet);
+        // Laying metal down and taking it away are two solutions' work.
+        let etches = step.kind == Process::Etch;
+        if let Some(bath) = bath
+            && bath.etches() != etches
+        {
+            let at = path.child("kind");
+            self.stopped_by.push(at.clone());
+            let fits: &[&str] = if bath.etches() {
+                &["etch"]
+            } else {
+                &["electroform", "electroplate"]
+            };
+            self.problems
+                .push(Problem::at(at, ProblemKind::Contradiction).one_of(fits.iter().copied()));
         }
         self.who_is_in(step, &path);
         let drive = self.drive(step, bench, &path);
-        let until = self.until(step, has_start, pieces, &path);
+        let until = self.until(step, bath, has_start, pieces, &path);
         let use_band = match step.until {
-            Some(Until::Use(of)) => Some(uses::copper_shell(of)),
+            Some(Until::Use(of)) => bath.and_then(|b| uses::layer(of, b.solution.metal)),
             _ => None,
         };
         PlanStep {
@@ -650,36 +931,48 @@ impl Resolver<'_> {
     fn until(
         &mut self,
         step: &Step,
+        bath: Option<&PlanBath>,
         has_start: bool,
         pieces: &[PlanPiece],
         path: &FieldPath,
     ) -> Option<PlanUntil> {
         let at = path.child("until");
+        let etches = bath.is_some_and(PlanBath::etches);
         match &step.until {
             None => {
                 self.missing_unless_said(at);
                 None
             }
             Some(Until::Time(t)) => Some(PlanUntil::Time(*t)),
+            Some(Until::Mean(t)) if etches => Some(PlanUntil::Depth(*t)),
             Some(Until::Mean(t)) => Some(PlanUntil::Mean(*t)),
             Some(Until::Mass(m)) => Some(PlanUntil::Mass(*m)),
-            Some(Until::Use(of)) => Some(PlanUntil::Mean(uses::copper_shell(*of).middle)),
-            Some(Until::Thinnest(t)) => {
-                if pieces
-                    .iter()
-                    .any(|p| p.row.is_some() || p.own_ratio.is_some())
-                {
-                    return Some(PlanUntil::Thinnest(*t));
+            Some(Until::Use(of)) => {
+                let Some(band) = bath.and_then(|b| uses::layer(*of, b.solution.metal)) else {
+                    if bath.is_some() {
+                        self.problem(at.child("use"), ProblemKind::NotYet);
+                    }
+                    return None;
+                };
+                match band.counts {
+                    Counts::Mean => Some(PlanUntil::Mean(band.middle)),
+                    Counts::Thinnest => self.thinnest(band.middle, pieces),
                 }
-                let piece = pieces.first().map_or("p1", |p| p.id.as_str());
-                self.missing_unless_said(
-                    FieldPath::new("pieces").child(piece).child("min_over_mean"),
-                );
-                None
             }
-            Some(Until::Depth(_)) => {
-                self.problem(at.child("depth"), ProblemKind::NotYet);
-                None
+            Some(Until::Wear(wear)) => match uses::worn(wear.of, wear.lasts) {
+                Some(layer) => self.thinnest(layer, pieces),
+                None => {
+                    self.problem(at.child("wear"), ProblemKind::Contradiction);
+                    None
+                }
+            },
+            Some(Until::Thinnest(t)) => self.thinnest(*t, pieces),
+            Some(Until::Depth(t)) => {
+                if bath.is_some_and(|b| !b.etches()) {
+                    self.problem(at.child("depth"), ProblemKind::Contradiction);
+                    return None;
+                }
+                Some(PlanUntil::Depth(*t))
             }
             Some(Until::Clock(text)) => {
                 if !has_start {
@@ -689,6 +982,19 @@ impl Resolver<'_> {
                 time_of_day(text).map(PlanUntil::Clock)
             }
         }
+    }
+
+    /// An aim at the thinnest place, where some piece's evenness is known.
+    fn thinnest(&mut self, t: Thickness, pieces: &[PlanPiece]) -> Option<PlanUntil> {
+        if pieces
+            .iter()
+            .any(|p| p.row.is_some() || p.own_ratio.is_some())
+        {
+            return Some(PlanUntil::Thinnest(t));
+        }
+        let piece = pieces.first().map_or("p1", |p| p.id.as_str());
+        self.missing_unless_said(FieldPath::new("pieces").child(piece).child("min_over_mean"));
+        None
     }
 
     fn missing_unless_said(&mut self, at: FieldPath) {
@@ -710,6 +1016,17 @@ impl Resolver<'_> {
     }
 }
 
+/// Thinnest over mean beside what the table says: from batch to batch, contact shadows. Common practice, no source, until
+/// strips are weighed.
+const BATCH: Datum<Ratio> = Datum::Band(Cited::new(
+    Band {
+        min: Ratio::of_si(0.75),
+        typ: Ratio::of_si(0.85),
+        max: Ratio::of_si(0.95),
+    },
+    chemistry::Source::CommonPractice,
+));
+
 /// Two in three, by how the surface was found: measured figures of the trade, common practice, no source.
 fn usual_spread(piece: &Piece) -> f64 {
     match &piece.extent {
@@ -722,6 +1039,22 @@ fn usual_spread(piece: &Piece) -> f64 {
             Some(Method::Eye) => 0.60,
             None => 0.20,
         },
+        // Sizes of something smooth, or of something grown.
+        Some(Extent::Parts(parts)) if parts.iter().any(|p| natural(&p.shape)) => 0.20,
         _ => 0.10,
     }
+}
+
+/// Whether a shape stands for a find rather than for something made.
+fn natural(shape: &Shape) -> bool {
+    matches!(
+        shape,
+        Shape::Leaf { .. }
+            | Shape::Feather { .. }
+            | Shape::Twig { .. }
+            | Shape::SeedHead { .. }
+            | Shape::Shell { .. }
+            | Shape::Snail { .. }
+            | Shape::Crystal { .. }
+    )
 }

@@ -41,6 +41,10 @@ pub enum ProblemKind {
     NotJson,
     /// Two inputs that cannot both be true.
     Contradiction,
+    /// A solution that is explained but never chosen.
+    NotOffered,
+    /// A solution whose densities are not known: its own sheet is needed.
+    NoWindow,
 }
 
 impl ProblemKind {
@@ -62,6 +66,8 @@ impl ProblemKind {
         Self::NotYet,
         Self::NotJson,
         Self::Contradiction,
+        Self::NotOffered,
+        Self::NoWindow,
     ];
 }
 

@@ -1,6 +1,6 @@
 //! From one likely run and 512 sampled ones to ranges.
 
-use crate::plan::{MOST_STEPS, Plan};
+use crate::plan::{MOST_METALS, MOST_STEPS, Plan};
 use crate::run::{Kept, Run, run};
 use quantity::{POINTS, Quantity, Range};
 
@@ -25,8 +25,12 @@ pub enum OfStep {
     MeanAfter,
     /// What the supply shows.
     Volts,
+    /// The solution's own share of that.
+    Ohmic,
+    /// What it takes.
+    Power,
 }
-const STEP_SLOTS: usize = OfStep::Volts as usize + 1;
+const STEP_SLOTS: usize = OfStep::Power as usize + 1;
 
 /// Which value of a piece.
 #[derive(Clone, Copy, Debug)]
@@ -53,12 +57,26 @@ pub enum OfPiece {
     BoreAfter,
     /// Bore to make.
     BoreToMake,
+    /// Mean of the inside.
+    Inside,
+    /// Depth of an etch.
+    Depth,
+    /// Metal left under the floor.
+    Left,
+    /// Charge of grooves over that of a flat floor.
+    FineLine,
+    /// An opening after the etch.
+    OpeningAfter,
+    /// The line to draw.
+    LineToDraw,
 }
-const PIECE_SLOTS: usize = OfPiece::BoreToMake as usize + 1;
+const PIECE_SLOTS: usize = OfPiece::LineToDraw as usize + 1;
 
 const TIME: usize = STEP_SLOTS * MOST_STEPS;
 const CHARGE: usize = TIME + 1;
-const PIECES: usize = CHARGE + 1;
+const COUNTER: usize = CHARGE + 1;
+const GAINED: usize = COUNTER + 1;
+const PIECES: usize = GAINED + MOST_METALS;
 
 /// All samples of a plan, ready to be asked for ranges.
 pub struct Ranges {
@@ -123,6 +141,16 @@ impl Ranges {
         self.range(TIME)
     }
 
+    /// What the counter electrode gains.
+    pub fn counter<Q: Quantity>(&mut self) -> Option<Range<Q>> {
+        self.range(COUNTER)
+    }
+
+    /// What the bath gains of its metal `n`.
+    pub fn gained<Q: Quantity>(&mut self, n: usize) -> Option<Range<Q>> {
+        self.range(GAINED + n)
+    }
+
     /// Charge of all steps.
     pub fn charge<Q: Quantity>(&mut self) -> Option<Range<Q>> {
         self.range(CHARGE)
@@ -146,10 +174,16 @@ fn fill(run: &Run, row: &mut [f64]) {
             si(s.growth),
             si(s.mean_after),
             si(s.volts),
+            si(s.ohmic),
+            si(s.power),
         ]);
     }
     row[TIME] = si(run.time);
     row[CHARGE] = si(run.charge);
+    row[COUNTER] = si(run.counter);
+    for (slot, gained) in row[GAINED..].iter_mut().zip(run.gained) {
+        *slot = si(gained);
+    }
     for (n, p) in run.pieces.iter().enumerate() {
         let at = PIECES + n * PIECE_SLOTS;
         row[at..at + PIECE_SLOTS].copy_from_slice(&[
@@ -164,6 +198,12 @@ fn fill(run: &Run, row: &mut [f64]) {
             si(p.wire_mass),
             si(p.bore_after),
             si(p.bore_to_make),
+            si(p.inside),
+            si(p.depth),
+            si(p.left),
+            si(p.fine_line),
+            si(p.opening_after),
+            si(p.line_to_draw),
         ]);
     }
 }

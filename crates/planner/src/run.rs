@@ -4,15 +4,18 @@
 use crate::bench;
 use crate::inputs::Inputs;
 use crate::plan::{
-    MOST_STEPS, Plan, PlanBath, PlanDrive, PlanPart, PlanPiece, PlanStep, PlanSurface, PlanUntil,
+    MOST_METALS, MOST_STEPS, Plan, PlanBath, PlanDrive, PlanPart, PlanPiece, PlanStep, PlanSurface,
+    PlanUntil,
 };
-use chemistry::{faraday, kinetics};
+use crate::{balance, groove};
+use chemistry::efficiency::at;
+use chemistry::kinetics;
 use field::{Evenness, evenness, wagner};
 use geometry::Shape;
 use geometry::shape::wire_side;
 use quantity::{
-    Charge, Current, CurrentDensity, Fraction, GrowthRate, Length, Mass, Quantity, Ratio,
-    Thickness, Time, Voltage, WorkArea,
+    Charge, ChargePerArea, Current, CurrentDensity, Fraction, GrowthRate, Length, Mass, Power,
+    Quantity, Ratio, Thickness, Time, Voltage, WorkArea,
 };
 
 /// What one run gives. A value is absent where the plan lacks what it needs; that never depends on the sample.
@@ -26,6 +29,10 @@ pub struct Run {
     pub time: Option<Time>,
     /// Charge of all steps.
     pub charge: Option<Charge>,
+    /// What the bath gains of each of its metals over all steps; below 0 it loses.
+    pub gained: [Option<Mass>; MOST_METALS],
+    /// What the counter electrode gains; below 0 it loses.
+    pub counter: Option<Mass>,
 }
 
 /// What one step gives.
@@ -51,33 +58,51 @@ pub struct StepRun {
     pub mean_after: Option<Thickness>,
     /// What the supply shows.
     pub volts: Option<Voltage>,
+    /// The solution's own share of that.
+    pub ohmic: Option<Voltage>,
+    /// What it takes.
+    pub power: Option<Power>,
+    /// Effective charge per area: what would move the same layer at an efficiency of 1.
+    pub effective: Option<ChargePerArea>,
 }
 
-/// What one piece gets.
+/// What one piece gets, or gives.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct PieceRun {
-    /// Its own surface.
+    /// Its own surface; in an etch the open part of it.
     pub area: Option<WorkArea>,
     /// Its wires' surface.
     pub wire_area: WorkArea,
-    /// Mean thickness.
+    /// Mean thickness laid down, or mean depth of a flat floor.
     pub mean: Option<Thickness>,
     /// At the thinnest place.
     pub thinnest: Option<Thickness>,
     /// At the thickest place.
     pub thickest: Option<Thickness>,
+    /// Mean of the inside.
+    pub inside: Option<Thickness>,
     /// Wagner number of the last step.
     pub wagner: Option<Ratio>,
     /// How evenly the last step grows.
     pub evenness: Option<Evenness>,
-    /// Mass grown on it.
+    /// Mass grown on it, or dissolved from it.
     pub mass: Option<Mass>,
-    /// Mass grown on its wires.
+    /// Mass grown on its wires, or dissolved from them.
     pub wire_mass: Option<Mass>,
     /// Bore after growth.
     pub bore_after: Option<Length>,
     /// Bore to make for the wanted one.
     pub bore_to_make: Option<Length>,
+    /// Depth of what is etched: of a flat floor, or of a groove, whose sides cost charge too.
+    pub depth: Option<Thickness>,
+    /// Metal left under the floor.
+    pub left: Option<Length>,
+    /// Charge of the groove over that of a flat floor as deep.
+    pub fine_line: Option<Ratio>,
+    /// An opening after the etch.
+    pub opening_after: Option<Length>,
+    /// The line to draw for the land wanted.
+    pub line_to_draw: Option<Length>,
 }
 
 /// Settings that are kept while the inputs vary.
@@ -97,6 +122,8 @@ impl Run {
             pieces: vec![PieceRun::default(); plan.pieces.len()],
             time: None,
             charge: None,
+            gained: [None; MOST_METALS],
+            counter: None,
         }
     }
 
@@ -124,6 +151,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept; MOST_STEPS]>, out:
     let mut aimed = Reached::default();
     let mut time = Some(Time::seconds(0.0));
     let mut charge = Some(Charge::from_si(0.0));
+    let mut effective = Some(ChargePerArea::from_si(0.0));
     for (n, step) in plan.steps.iter().enumerate() {
         let mut s = StepRun {
             wanted: total.and_then(|a| wanted(step, a)),
@@ -132,9 +160,15 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept; MOST_STEPS]>, out:
         s.set = s
             .wanted
             .map(|w| plan.bench.as_ref().map_or(w, |b| bench::shown(b, w)));
-        s.time = plan.bath.as_ref().and_then(|bath| {
+        s.time = plan.bath.as_ref().zip(total).and_then(|(bath, total)| {
+            let job = Sample {
+                plan,
+                bath,
+                inputs,
+                total,
+            };
             let flows = bench::flowing(plan.bench.as_ref(), s.set?);
-            aimed.step(plan, bath, step, inputs, out, total?, flows, time)
+            aimed.step(&job, step, out, flows, time)
         });
         let now = kept.map_or(
             Kept {
@@ -144,35 +178,34 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept; MOST_STEPS]>, out:
             |k| k[n],
         );
         if let (Some(bath), Some(total)) = (&plan.bath, total) {
-            grow(plan, bath, inputs, now, total, n == 0, &mut s, out);
+            let job = Sample {
+                plan,
+                bath,
+                inputs,
+                total,
+            };
+            job.pass(now, n == 0, &mut s, out);
         }
-        s.mean_after = sum(
-            n.checked_sub(1)
-                .map_or(Some(Thickness::um(0.0)), |p| out.steps[p].mean_after),
-            laid(&s, now),
-        );
+        effective = sum(effective, s.effective);
+        s.mean_after = plan
+            .first_moved()
+            .zip(effective)
+            .map(|(m, q)| Thickness::from_si(m.layer_per_charge() * q.si()));
         time = sum(time, s.time);
         charge = sum(charge, s.charge);
         out.steps[n] = s;
     }
     out.time = time;
     out.charge = charge;
-    let mean = plan
-        .steps
-        .len()
-        .checked_sub(1)
-        .and_then(|last| out.steps[last].mean_after);
+    let effective = effective.filter(|_| !plan.steps.is_empty());
     for (piece, slot) in plan.pieces.iter().zip(&mut out.pieces) {
-        finish(piece, inputs, mean, slot);
+        finish(plan, piece, inputs, effective, slot);
     }
+    balance::keep(plan, inputs, out);
 }
 
 fn sum<Q: core::ops::Add<Output = Q>>(a: Option<Q>, b: Option<Q>) -> Option<Q> {
     a.zip(b).map(|(a, b)| a + b)
-}
-
-fn laid(step: &StepRun, now: Kept) -> Option<Thickness> {
-    step.growth.zip(now.time).map(|(rate, time)| rate * time)
 }
 
 /// The full wetted area of all pieces and wires: what sets the current.
@@ -187,6 +220,9 @@ fn wetted(plan: &Plan, out: &Run) -> Option<WorkArea> {
 /// Surface of a piece without its wires.
 fn piece_area(piece: &PlanPiece, inputs: &Inputs) -> Option<WorkArea> {
     let factor: Ratio = inputs.get(piece.factor);
+    if let Some(open) = piece.open {
+        return exposed(piece, inputs).map(|a| a * factor.si() * inputs.get::<Fraction>(open).si());
+    }
     let area = match piece.surface.as_ref()? {
         PlanSurface::Area(one_side, sides, texture) => {
             inputs.get::<WorkArea>(*one_side)
@@ -208,6 +244,38 @@ fn piece_area(piece: &PlanPiece, inputs: &Inputs) -> Option<WorkArea> {
             .sum(),
     };
     Some(area * factor.si())
+}
+
+/// The masked faces of a sheet in an etch: one, or both where it is etched from both; its edges are taped.
+fn exposed(piece: &PlanPiece, inputs: &Inputs) -> Option<WorkArea> {
+    let faces = if piece.art.both { 2.0 } else { 1.0 };
+    match piece.surface.as_ref()? {
+        PlanSurface::Area(one_side, sides, texture) => Some(
+            inputs.get::<WorkArea>(*one_side)
+                * f64::from(*sides)
+                * inputs.get::<Ratio>(*texture).si(),
+        ),
+        PlanSurface::Parts(parts) => Some(
+            parts
+                .iter()
+                .map(|part| {
+                    let shape = part.shape.map_sizes(|n, _| inputs.get(part.sizes[n]));
+                    face(&shape, faces) * f64::from(part.times)
+                })
+                .sum(),
+        ),
+    }
+}
+
+/// So many faces of a flat shape without its edges; of any other shape all its surface.
+fn face(shape: &Shape, faces: f64) -> WorkArea {
+    match *shape {
+        Shape::Sheet { length, width, .. } => length.by(width) * faces,
+        Shape::Disc { diameter, .. } => {
+            diameter.by(diameter) * (core::f64::consts::FRAC_PI_4 * faces)
+        }
+        _ => shape.surface().total(),
+    }
 }
 
 /// The flat rim of a cap's wall: it is cut, so it has none of the outside's texture.
@@ -236,19 +304,13 @@ fn wanted(step: &PlanStep, total: WorkArea) -> Option<Current> {
     }
 }
 
-/// Share of the charge that makes metal, cut at 1.
-fn efficiency(bath: &PlanBath, inputs: &Inputs) -> Option<Fraction> {
-    bath.efficiency.map(|id| inputs.get(id))
-}
-
-fn growth(bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> Option<GrowthRate> {
-    let e = efficiency(bath, inputs)?;
-    Some(faraday::growth_rate(
-        bath.equivalent,
-        bath.metal.density.value,
-        e,
-        i,
-    ))
+/// Share of the charge that moves metal at `i`: as given, or along the solution's curve.
+pub fn efficiency(bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> Option<Fraction> {
+    let typical: Fraction = inputs.get(bath.efficiency?);
+    Some(match &bath.curve {
+        Some(c) if c.exponent.si() > 0.0 => at(typical, c.exponent, c.typical_at, i, c.limits),
+        _ => typical,
+    })
 }
 
 /// How evenly a piece grows at `i`: from the table by its Wagner number, the thinnest place by the person's own ratio
@@ -265,7 +327,15 @@ pub fn spread_on(
         let factor: Ratio = inputs.get(bath.evenness_factor?);
         let reach = kinetics::evenness_length(kappa, bath.slope?.value, i) * factor.si();
         let wa = wagner(reach, scale(piece, inputs)?);
-        Some((wa, evenness(row, wa)))
+        let found = evenness(row, wa);
+        Some((
+            wa,
+            if piece.pointed {
+                found.on_points()
+            } else {
+                found
+            },
+        ))
     };
     match from_table() {
         Some((wa, e)) => (Some(wa), Some(e)),
@@ -279,60 +349,70 @@ pub fn scale(piece: &PlanPiece, inputs: &Inputs) -> Option<Length> {
         PlanSurface::Parts(parts) => {
             let part = parts.first()?;
             let shape = part.shape.map_sizes(|n, _| inputs.get(part.sizes[n]));
-            Some(shape.surface().longest / 2.0)
+            Some(shape.scale())
         }
         PlanSurface::Area(..) => None,
     }
 }
 
-/// Thinnest over mean: the person's own ratio before the table's.
-pub fn min_ratio(piece: &PlanPiece, inputs: &Inputs, table: Option<Evenness>) -> Option<Ratio> {
+/// Thinnest over mean: the person's own ratio, or the table's with what a thin finish varies by. No exponent of the
+/// efficiency is counted on here: a thinnest place is kept on the safe side.
+pub fn min_ratio(
+    piece: &PlanPiece,
+    bath: &PlanBath,
+    inputs: &Inputs,
+    table: Option<Evenness>,
+) -> Option<Ratio> {
     match piece.own_ratio {
         Some(own) => Some(inputs.get(own)),
-        None => table.map(|e| e.min_over_mean),
+        None => {
+            let batch = bath.batch.map_or(1.0, |id| inputs.get::<Ratio>(id).si());
+            table.map(|e| Ratio::from_si(e.min_over_mean.si() * batch))
+        }
     }
 }
 
-/// What has been reached so far in one set of settings.
+/// One set of values of a job whose bath and surfaces are known.
+struct Sample<'a> {
+    plan: &'a Plan,
+    bath: &'a PlanBath,
+    inputs: &'a Inputs,
+    total: WorkArea,
+}
+
+/// What has been reached so far in one set of settings, as effective charge per area (C/m2): layer and mass of every
+/// piece follow from it.
 #[derive(Default)]
 struct Reached {
     mean: f64,
     thinnest: f64,
-    mass: f64,
 }
 
 impl Reached {
     /// How long this step takes from here, and what is reached after it.
-    #[allow(clippy::too_many_arguments)]
     fn step(
         &mut self,
-        plan: &Plan,
-        bath: &PlanBath,
+        job: &Sample,
         step: &PlanStep,
-        inputs: &Inputs,
         out: &Run,
-        total: WorkArea,
         flows: Current,
         elapsed: Option<Time>,
     ) -> Option<Time> {
+        let Sample {
+            plan,
+            bath,
+            inputs,
+            total,
+        } = *job;
         let i = flows / total;
-        let rate = growth(bath, inputs, i)?;
+        let rate = i.si() * efficiency(bath, inputs, i)?.si();
         let ratio = plan
             .pieces
             .iter()
-            .filter_map(|p| min_ratio(p, inputs, spread_on(p, bath, inputs, i).1))
+            .filter_map(|p| min_ratio(p, bath, inputs, spread_on(p, bath, inputs, i).1))
             .map(Quantity::si)
             .reduce(|a, b| if b < a { b } else { a });
-        let on_pieces: WorkArea = plan
-            .pieces
-            .iter()
-            .zip(&out.pieces)
-            .filter_map(|(p, slot)| Some(slot.area? * f64::from(p.count)))
-            .sum();
-        let e = efficiency(bath, inputs)?;
-        let mass_rate = faraday::mass(bath.equivalent, e, flows * Time::seconds(1.0)).si()
-            * (on_pieces / total);
-        // Where nothing grows, what is left is never reached.
+        // Where nothing moves, what is left is never reached.
         let still = |target: f64, reached: f64, per_second: f64| {
             let left = target - reached;
             let seconds = if left > 0.0 { left / per_second } else { 0.0 };
@@ -340,104 +420,136 @@ impl Reached {
         };
         let time = match step.until? {
             PlanUntil::Time(t) => t,
-            PlanUntil::Mean(t) => still(t.si(), self.mean, rate.si())?,
-            PlanUntil::Thinnest(t) => still(t.si(), self.thinnest, rate.si() * ratio?)?,
-            PlanUntil::Mass(m) => still(m.si(), self.mass, mass_rate)?,
+            PlanUntil::Mean(t) => still(plan.first_moved()?.charge_for(t), self.mean, rate)?,
+            PlanUntil::Thinnest(t) => still(
+                plan.first_moved()?.charge_for(t),
+                self.thinnest,
+                rate * ratio?,
+            )?,
+            PlanUntil::Depth(d) => still(plan.charge_to_depth(inputs, d)?, self.mean, rate)?,
+            PlanUntil::Mass(m) => still(m.si() / job.mass_per_charge(out)?, self.mean, rate)?,
             PlanUntil::Clock(minute) => plan.start?.0.plus(elapsed?).until_minute(minute),
         };
-        self.mean += rate.si() * time.si();
-        self.thinnest += rate.si() * time.si() * ratio.unwrap_or(0.0);
-        self.mass += mass_rate * time.si();
+        self.mean += rate * time.si();
+        self.thinnest += rate * time.si() * ratio.unwrap_or(0.0);
         Some(time)
     }
 }
 
-/// One step's outcome with the settings that are kept.
-#[allow(clippy::too_many_arguments)]
-fn grow(
-    plan: &Plan,
-    bath: &PlanBath,
-    inputs: &Inputs,
-    now: Kept,
-    total: WorkArea,
-    first: bool,
-    s: &mut StepRun,
-    out: &mut Run,
-) {
-    let Some(set) = now.set else { return };
-    let noise: Current = plan
-        .display
-        .map_or(Current::from_si(0.0), |id| inputs.get(id));
-    let flows = bench::flowing(plan.bench.as_ref(), set) + noise;
-    // A display that shows less than half a step may hide no current at all.
-    let flows = if flows.si() > 0.0 {
-        flows
-    } else {
-        Current::from_si(0.0)
-    };
-    let i = flows / total;
-    s.real = Some(flows);
-    s.density = Some(i);
-    s.charge = now.time.map(|t| flows * t);
-    s.growth = growth(bath, inputs, i);
-    s.volts = volts(bath, inputs, i);
-    let grown = laid(s, now);
-    let e = efficiency(bath, inputs);
-    let mut worst: Option<Ratio> = None;
-    for (piece, slot) in plan.pieces.iter().zip(&mut out.pieces) {
-        let (wa, table) = if i.si() > 0.0 {
-            spread_on(piece, bath, inputs, i)
-        } else {
-            (None, None)
-        };
-        slot.wagner = wa;
-        slot.evenness = table;
-        let zero = Some(Thickness::um(0.0));
-        let add = |before: Option<Thickness>, ratio: Option<Ratio>| {
-            let here = grown.zip(ratio).map(|(t, r)| t * r.si());
-            sum(if first { zero } else { before }, here)
-        };
-        slot.thinnest = add(slot.thinnest, min_ratio(piece, inputs, table));
-        slot.thickest = add(slot.thickest, table.map(|t| t.max_over_mean));
-        let moved = s
-            .charge
-            .zip(e)
-            .map(|(q, e)| faraday::mass(bath.equivalent, e, q));
-        let share = |area: WorkArea| moved.map(|m| m * (area / total));
-        let none = Some(Mass::from_si(0.0));
-        slot.mass = sum(
-            if first { none } else { slot.mass },
-            slot.area.and_then(share),
-        );
-        slot.wire_mass = sum(
-            if first { none } else { slot.wire_mass },
-            share(slot.wire_area),
-        );
-        slot.mean = sum(if first { zero } else { slot.mean }, grown);
-        if let Some(t) = table
-            && worst.is_none_or(|w| w.si() < t.max_over_mean.si())
-        {
-            worst = Some(t.max_over_mean);
+impl Sample<'_> {
+    /// Mass moved on all pieces by an effective charge per area of 1 C/m2.
+    fn mass_per_charge(&self, out: &Run) -> Option<f64> {
+        let mut sum = 0.0;
+        for (piece, slot) in self.plan.pieces.iter().zip(&out.pieces) {
+            let moved = self.plan.moved(piece)?;
+            sum += moved.equivalent.si() * slot.area?.si() * f64::from(piece.count);
         }
+        (sum > 0.0).then_some(sum)
     }
-    s.densest = worst.map(|w| i * w.si());
+
+    /// One step's outcome with the settings that are kept.
+    fn pass(&self, now: Kept, first: bool, s: &mut StepRun, out: &mut Run) {
+        let Sample {
+            plan,
+            bath,
+            inputs,
+            total,
+        } = *self;
+        let Some(set) = now.set else { return };
+        let noise: Current = plan
+            .display
+            .map_or(Current::from_si(0.0), |id| inputs.get(id));
+        let flows = bench::flowing(plan.bench.as_ref(), set) + noise;
+        // A display that shows less than half a step may hide no current at all.
+        let flows = if flows.si() > 0.0 {
+            flows
+        } else {
+            Current::from_si(0.0)
+        };
+        let i = flows / total;
+        let e = efficiency(bath, inputs, i);
+        s.real = Some(flows);
+        s.density = Some(i);
+        s.charge = now.time.map(|t| flows * t);
+        s.growth = plan
+            .first_moved()
+            .zip(e)
+            .map(|(m, e)| GrowthRate::from_si(m.layer_per_charge() * e.si() * i.si()));
+        s.ohmic = ohmic(bath, inputs, i);
+        s.volts = volts(bath, inputs, s.ohmic);
+        s.power = s.volts.map(|v| v * flows);
+        s.effective = now.time.zip(e).map(|(t, e)| i * t * e.si());
+        let mut worst: Option<Ratio> = None;
+        for (piece, slot) in plan.pieces.iter().zip(&mut out.pieces) {
+            let (wa, table) = if i.si() > 0.0 {
+                spread_on(piece, bath, inputs, i)
+            } else {
+                (None, None)
+            };
+            slot.wagner = wa;
+            slot.evenness = table;
+            let moved = plan.moved(piece);
+            let layer = moved
+                .zip(s.effective)
+                .map(|(m, q)| m.layer_per_charge() * q.si());
+            let zero = Some(Thickness::um(0.0));
+            let add = |before: Option<Thickness>, ratio: Option<Ratio>| {
+                let here = layer
+                    .zip(ratio)
+                    .map(|(t, r)| Thickness::from_si(t * r.si()));
+                sum(if first { zero } else { before }, here)
+            };
+            slot.thinnest = add(slot.thinnest, min_ratio(piece, bath, inputs, table));
+            slot.thickest = add(slot.thickest, table.map(|t| t.max_over_mean));
+            slot.inside = add(slot.inside, table.and_then(|t| t.inside_over_mean));
+            if let Some(t) = table
+                && worst.is_none_or(|w| w.si() < t.max_over_mean.si())
+            {
+                worst = Some(t.max_over_mean);
+            }
+        }
+        s.densest = worst.map(|w| i * w.si());
+    }
 }
 
-/// What the supply shows while growing: the solution's own drop and both surfaces with the leads.
-fn volts(bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> Option<Voltage> {
+/// The solution's own drop between the work and the counter electrode.
+fn ohmic(bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> Option<Voltage> {
     let kappa: quantity::Conductivity = inputs.get(bath.conductivity?);
     let distance: Length = inputs.get(bath.distance?);
-    let surface: Voltage = inputs.get(bath.surface_volts?);
-    Some(i * (distance / kappa) + surface)
+    Some(i * (distance / kappa))
 }
 
-/// What follows from the whole growth.
-fn finish(piece: &PlanPiece, inputs: &Inputs, mean: Option<Thickness>, slot: &mut PieceRun) {
-    slot.mean = mean;
-    let twice = mean.map(|t| t.as_length() * 2.0);
-    slot.bore_after = piece
-        .bore
-        .zip(twice)
-        .map(|(bore, t)| inputs.get::<Length>(bore) - t);
-    slot.bore_to_make = piece.wanted_bore.zip(twice).map(|(bore, t)| bore + t);
+/// What the supply shows: the solution's own drop and both surfaces with the leads; for a solution whose surfaces are
+/// not known apart, what its cells usually show.
+fn volts(bath: &PlanBath, inputs: &Inputs, ohmic: Option<Voltage>) -> Option<Voltage> {
+    match (bath.surface_volts, ohmic) {
+        (Some(surface), Some(ohmic)) => Some(ohmic + inputs.get(surface)),
+        (Some(_), None) => None,
+        (None, _) => bath.cell_volts.map(|id| inputs.get(id)),
+    }
+}
+
+/// What follows from the whole job.
+fn finish(
+    plan: &Plan,
+    piece: &PlanPiece,
+    inputs: &Inputs,
+    effective: Option<ChargePerArea>,
+    slot: &mut PieceRun,
+) {
+    let Some((moved, q)) = plan.moved(piece).zip(effective) else {
+        return;
+    };
+    let flat = Thickness::from_si(moved.layer_per_charge() * q.si());
+    slot.mean = Some(flat);
+    let mass = |area: WorkArea| moved.equivalent * (q * area);
+    slot.mass = slot.area.map(mass);
+    slot.wire_mass = Some(mass(slot.wire_area));
+    if plan.bath.as_ref().is_some_and(PlanBath::etches) {
+        groove::etched(piece, inputs, flat, slot);
+        return;
+    }
+    let twice = flat.as_length() * 2.0;
+    slot.bore_after = piece.bore.map(|bore| inputs.get::<Length>(bore) - twice);
+    slot.bore_to_make = piece.wanted_bore.map(|bore| bore + twice);
 }

@@ -3,14 +3,17 @@
 use crate::advise::limiting;
 use crate::answer::{Origin, SourceText, Working};
 use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sub, Value};
+use crate::groove;
 use crate::inputs::{InputId, Inputs};
 use crate::path::FieldPath;
-use crate::plan::{Plan, PlanBath, PlanPiece, PlanSurface};
-use crate::run::{Run, min_ratio, scale};
+use crate::plan::{Plan, PlanBath, PlanPiece, PlanSurface, PlanUntil};
+use crate::run::{Run, efficiency, min_ratio, scale};
 use crate::value::Named;
+use chemistry::element::element_of;
 use chemistry::faraday::FARADAY;
 use chemistry::limiting::diffusion_layer;
 use chemistry::source::{MethodId, Source, WorkId};
+use chemistry::valence_in;
 use geometry::shape::wire_side;
 use quantity::{AnyQuantity, Charge, Fraction, Length, Quantity, Ratio, Thickness, Time, WorkArea};
 
@@ -117,6 +120,20 @@ pub const FORMULAS: &[(&str, Expr)] = &[
             &Value("surface_volts"),
         ),
     ),
+    // d (1 + (pi / 2) d / (EF w))
+    (
+        "flat_for_groove",
+        Mul(
+            &Value("depth"),
+            &Add(
+                &Number(1.0),
+                &Div(
+                    &Mul(&Div(&Pi, &Number(2.0)), &Value("depth")),
+                    &Mul(&Value("etch_factor"), &Value("opening")),
+                ),
+            ),
+        ),
+    ),
     (
         "bore_after",
         Sub(&Value("bore"), &Mul(&Number(2.0), &Value("mean"))),
@@ -134,6 +151,14 @@ fn count(name: &'static str, n: f64) -> Named {
             key_unit: "count",
             si: n,
         },
+    }
+}
+
+/// Where the density of an element or alloy comes from.
+fn density_source(id: &str) -> Option<Source> {
+    match chemistry::Metal::of(id)? {
+        chemistry::Metal::Element(e) => Some(e.density.source),
+        chemistry::Metal::Alloy(a) => Some(a.density.source),
     }
 }
 
@@ -257,17 +282,27 @@ impl Writer<'_> {
 
     fn equivalent(&mut self, bath: &PlanBath) {
         let at = FieldPath::new("baths").child(&bath.id);
-        self.add(
-            "equivalent",
-            at.clone(),
-            vec![
-                Named::new("molar_mass", bath.metal.molar_mass.value),
-                count("valence", f64::from(bath.solution.valence)),
-                Named::new("faraday", FARADAY.value),
-            ],
-            Named::new("equivalent", bath.equivalent),
-            &[bath.metal.molar_mass.source, FARADAY.source],
-        );
+        // An alloy's is a sum over its parts, each with its own valence: its result stands in the growth.
+        if let Some(moved) = self.plan.first_moved()
+            && let Some(element) = element_of(moved.id)
+            && let Some(valence) = valence_in(element.id, bath.solution)
+        {
+            let result = Named::new("equivalent", moved.equivalent);
+            self.add(
+                "equivalent",
+                at.clone(),
+                vec![
+                    Named::new("molar_mass", element.molar_mass.value),
+                    count("valence", f64::from(valence)),
+                    Named::new("faraday", FARADAY.value),
+                ],
+                result,
+                &[element.molar_mass.source, FARADAY.source],
+            );
+        }
+        let Some(element) = element_of(bath.solution.metal).filter(|_| !bath.etches()) else {
+            return;
+        };
         let Some(stirring) = self.plan.steps.last().map(|s| s.stirring) else {
             return;
         };
@@ -290,7 +325,7 @@ impl Writer<'_> {
                     Named::new("faraday", FARADAY.value),
                     Named::new("diffusivity", d),
                     Named::new("metal_content", c),
-                    Named::new("molar_mass", bath.metal.molar_mass.value),
+                    Named::new("molar_mass", element.molar_mass.value),
                     Named::new("layer", layer.value),
                 ],
                 Named::new("limiting", limit),
@@ -319,22 +354,26 @@ impl Writer<'_> {
                 &self.typical_source(n, bath),
             );
         }
-        let Some(growth) = run.growth else { return };
-        let efficiency: Fraction = bath
-            .efficiency
-            .map_or(Fraction::from_si(1.0), |id| self.get(id));
+        let (Some(growth), Some(moved), Some(efficiency)) = (
+            run.growth,
+            self.plan.first_moved(),
+            efficiency(bath, self.inputs, i),
+        ) else {
+            return;
+        };
         let mut sources = self.source(bath.efficiency);
-        sources.push(bath.metal.density.source);
+        sources.extend(density_source(moved.id));
+        let values = vec![
+            Named::new("equivalent", moved.equivalent),
+            Named::new("efficiency", efficiency),
+            Named::new("flows", flows),
+            Named::new("wetted", wetted),
+            Named::new("metal_density", moved.density),
+        ];
         self.add(
             "growth",
             at.clone(),
-            vec![
-                Named::new("equivalent", bath.equivalent),
-                Named::new("efficiency", efficiency),
-                Named::new("flows", flows),
-                Named::new("wetted", wetted),
-                Named::new("metal_density", bath.metal.density.value),
-            ],
+            values,
             Named::new("growth", growth),
             &sources,
         );
@@ -350,7 +389,7 @@ impl Writer<'_> {
                     &[],
                 );
                 for p in 0..self.plan.pieces.len() {
-                    self.mass(p, &at, bath, efficiency, charge, wetted);
+                    self.mass(p, &at, efficiency, charge, wetted);
                 }
             }
             for p in 0..self.plan.pieces.len() {
@@ -375,7 +414,6 @@ impl Writer<'_> {
         &mut self,
         p: usize,
         at: &FieldPath,
-        bath: &PlanBath,
         efficiency: Fraction,
         charge: Charge,
         wetted: WorkArea,
@@ -383,12 +421,16 @@ impl Writer<'_> {
         let Some(area) = self.run.pieces[p].area else {
             return;
         };
-        let moved = chemistry::faraday::mass(bath.equivalent, efficiency, charge);
+        let Some(metal) = self.plan.moved(&self.plan.pieces[p]) else {
+            return;
+        };
+        let equivalent = metal.equivalent;
+        let moved = chemistry::faraday::mass(equivalent, efficiency, charge);
         self.add(
             "mass",
             at.clone(),
             vec![
-                Named::new("equivalent", bath.equivalent),
+                Named::new("equivalent", equivalent),
                 Named::new("efficiency", efficiency),
                 Named::new("charge", charge),
                 Named::new("piece_area", area),
@@ -418,7 +460,7 @@ impl Writer<'_> {
         reached: Thickness,
         after: Thickness,
     ) {
-        if let Some(crate::plan::PlanUntil::Mean(target)) = self.plan.steps[n].until
+        if let Some(target) = self.aim(n, at)
             && target.si() > reached.si()
         {
             let values = vec![
@@ -434,6 +476,39 @@ impl Writer<'_> {
             Named::new("time", time),
         ];
         self.add("mean", at.clone(), values, Named::new("mean", after), &[]);
+    }
+
+    /// The mean layer or flat floor a step aims at, where all pieces share one.
+    fn aim(&mut self, n: usize, at: &FieldPath) -> Option<Thickness> {
+        match self.plan.steps[n].until? {
+            PlanUntil::Mean(target) => Some(target),
+            PlanUntil::Depth(depth) if self.plan.pieces.len() == 1 => {
+                let piece = &self.plan.pieces[0];
+                let flat = groove::flat_for(piece, self.inputs, depth);
+                if let Some(opening) = piece.art.opening.filter(|_| piece.art.groove) {
+                    let values = vec![
+                        Named::new("depth", depth),
+                        Named::new(
+                            "etch_factor",
+                            Ratio::from_si(groove::etch_factor(piece, self.inputs)),
+                        ),
+                        Named::new("opening", opening),
+                    ];
+                    let derived = Source::Computed {
+                        method: MethodId::Derived,
+                    };
+                    self.add(
+                        "flat_for_groove",
+                        at.clone(),
+                        values,
+                        Named::new("flat", flat),
+                        &[derived],
+                    );
+                }
+                Some(flat)
+            }
+            _ => None,
+        }
     }
 
     fn evenness(
@@ -476,7 +551,7 @@ impl Writer<'_> {
                 &sources,
             );
         }
-        if let Some(ratio) = min_ratio(piece, self.inputs, table) {
+        if let Some(ratio) = min_ratio(piece, bath, self.inputs, table) {
             let sources: &[Source] = if piece.own_ratio.is_some() {
                 &[]
             } else {

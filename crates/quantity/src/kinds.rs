@@ -186,6 +186,8 @@ kind!(/// Acidity on the pH scale, a plain number. Acidities do not add.
     Acidity, "pH", unit::ACIDITY);
 kind!(/// Price of a metal in the person's own money, per kilogram.
     MoneyPerMass, "money_per_kg", unit::MONEY_PER_MASS);
+kind!(/// Money, in whatever the person counts in.
+    Money, "money", unit::MONEY);
 kind!(/// A part of a whole, 0 to 1 (an anodic efficiency may pass 1).
     Fraction, "frac", unit::FRACTION);
 kind!(/// A plain factor: one quantity over another of its kind.

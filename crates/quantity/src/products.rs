@@ -48,6 +48,7 @@ product! {
     Density * Thickness = MassPerArea;
     Thickness * Density = MassPerArea;
     MassPerArea * WorkArea = Mass;
+    ChargePerArea * WorkArea = Charge;
     GrowthRate * Time = Thickness;
     Time * GrowthRate = Thickness;
     Voltage * Current = Power;
@@ -56,6 +57,7 @@ product! {
     AreaResistance * CurrentDensity = Voltage;
     MassPerCharge * MolarCharge = MolarMass;
     Density * Volume = Mass;
+    MoneyPerMass * Mass = Money;
     VolumePerCharge * Charge = Volume;
     VolumePerArea * WorkArea = Volume;
     CurrentPerVolume * Volume = Current;

@@ -166,6 +166,7 @@ pub(crate) const VOLUME_PER_AREA: &[Unit] =
 pub(crate) const CURRENT_PER_VOLUME: &[Unit] = &[Unit::new("A/L", &["a/l"], 1e3, 1.0)];
 pub(crate) const ACIDITY: &[Unit] = &[Unit::new("", &["ph"], 1.0, 1.0)];
 pub(crate) const MONEY_PER_MASS: &[Unit] = &[Unit::new("per g", &["/g"], 1e3, 1.0)];
+pub(crate) const MONEY: &[Unit] = &[Unit::new("", &[], 1.0, 1.0)];
 pub(crate) const FRACTION: &[Unit] = &[
     Unit::new("%", &["percent", "pct"], 1.0, 1e2),
     Unit::new("", &[], 1.0, 1.0),

@@ -8,7 +8,7 @@ use crate::state::at;
 use crate::words::{self, number};
 use planner::Shape;
 use planner::job::step::USES;
-use planner::uses::copper_shell;
+use planner::uses::layer;
 use quantity::Length;
 use yew::prelude::*;
 
@@ -86,10 +86,10 @@ fn what_for(ask: &Ask) -> Html {
     let picked = ask.text(at::UNTIL);
     let mut cards: Vec<Card> = USES
         .iter()
-        .map(|(word, of)| {
-            let band = copper_shell(*of);
+        .filter_map(|(word, of)| {
+            let band = layer(*of, "Cu")?;
             let whole = |t| number::micrometres(t, 2);
-            Card {
+            Some(Card {
                 word,
                 label: AttrValue::from(words::use_label(*of)),
                 remark: AttrValue::from(format!(
@@ -98,7 +98,7 @@ fn what_for(ask: &Ask) -> Html {
                     whole(band.most)
                 )),
                 drawing: None,
-            }
+            })
         })
         .collect();
     cards.extend(words::AIMS.iter().map(|(word, label)| Card {

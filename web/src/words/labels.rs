@@ -212,11 +212,20 @@ pub fn option_label(address: &str, word: &str) -> &'static str {
         .map_or("", |(_, l)| l)
 }
 
-/// Where a ring is thinnest.
-pub fn thin_place(place: planner::ThinPlace) -> &'static str {
+/// Where the layer is thinnest.
+pub fn thin_place(place: planner::ThinAt) -> &'static str {
+    use planner::ThinAt;
     match place {
-        planner::ThinPlace::Inside => "on the inside",
-        planner::ThinPlace::BoreMiddle => "in the middle of the inside",
+        ThinAt::Inside => "on the inside",
+        ThinAt::BoreMiddle => "in the middle of the inside",
+        ThinAt::Back => "on the back",
+        ThinAt::Girdle => "round the middle",
+        ThinAt::Middle => "half-way along",
+        ThinAt::BackCentre => "in the middle of the back",
+        ThinAt::BothCentres => "in the middle of both sides",
+        ThinAt::InsidePole => "at the deepest point inside",
+        ThinAt::InsideCorner => "in the corner inside",
+        ThinAt::HiddenLayer => "in the hidden layer",
     }
 }
 

@@ -5,7 +5,7 @@ use crate::state::entries;
 use planner::answer::{CautionKind, Limit, LimitKind};
 use planner::value::{Absence, Because};
 use planner::{Accepted, Named, Problem, ProblemKind};
-use quantity::{Current, CurrentDensity, Quantity, Time, Voltage};
+use quantity::{Concentration, Current, CurrentDensity, Length, Quantity, Time, Voltage};
 
 /// A Problem in words, for the field labelled `label`.
 pub fn problem(problem: &Problem, label: &str) -> String {
@@ -33,6 +33,12 @@ pub fn problem(problem: &Problem, label: &str) -> String {
         ProblemKind::NotYet => "This edition cannot work this out yet.".to_owned(),
         ProblemKind::NotJson => "This is no question in JSON.".to_owned(),
         ProblemKind::Contradiction => format!("{label}: this contradicts another entry{accepted}."),
+        ProblemKind::NotOffered => format!("“{read}” is explained but never used here{accepted}."),
+        ProblemKind::NoWindow => {
+            format!(
+                "How much current “{read}” takes is not known: its own sheet is needed{accepted}."
+            )
+        }
     }
 }
 
@@ -66,6 +72,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
     let n = &limit.numbers;
     let amps = |name| number::current(get::<Current>(n, name), None);
     let dens = |name| number::density(get::<CurrentDensity>(n, name));
+    let len = |name| number::any(get::<Length>(n, name).into());
     match limit.kind {
         LimitKind::SupplyTooSmall => (
             format!("Your supply gives {}, {} would be right.", amps("highest"), amps("wanted")),
@@ -119,6 +126,46 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             format!("{} of it lie in the night.", number::time(get::<Time>(n, "in_the_night"))),
             "Start earlier, make it thinner, or split it: lift out, rinse, and go on tomorrow with a fresh acid dip.".to_owned(),
         ),
+        LimitKind::NotForThisPlace => (
+            "This solution needs a ventilated shop with trained people.".to_owned(),
+            "The numbers stand for such a shop. At home or in a class choose another, or send the piece out.".to_owned(),
+        ),
+        LimitKind::NeedsStrike => (
+            "This base needs another layer first.".to_owned(),
+            "A strike that holds on it comes before, or the layer peels.".to_owned(),
+        ),
+        LimitKind::WrongBase => (
+            "This base must not go into this solution.".to_owned(),
+            "It dissolves, or metal coats it by itself and peels.".to_owned(),
+        ),
+        LimitKind::SendOut => (
+            "This base is work for a licensed shop.".to_owned(),
+            "What it needs is not for a studio.".to_owned(),
+        ),
+        LimitKind::WrongLead => (
+            "The sheet is on the minus lead: it would be plated.".to_owned(),
+            "For an etch the sheet goes on plus, the counter electrode on minus.".to_owned(),
+        ),
+        LimitKind::TooDeepForStock => (
+            format!("{} deep is much for a sheet of {}.", len("depth"), len("stock")),
+            "At most half of it from one side, a quarter from each of both.".to_owned(),
+        ),
+        LimitKind::TooDeepForResist => (
+            format!("{} deep: this film stays crisp to about {}.", len("depth"), len("lasts")),
+            "Etch less deep, take a thicker film, or patch it at every look.".to_owned(),
+        ),
+        LimitKind::LineVanishes => (
+            format!("A land of {} needs a line of {}.", len("land"), len("line")),
+            "The undercut from both sides nearly meets: draw it wider, or etch less deep.".to_owned(),
+        ),
+        LimitKind::BathRunsLow => (
+            format!(
+                "After this the bath holds {}, less than its floor of {}.",
+                number::in_symbol(get::<Concentration>(n, "after").into(), "g/L", 3),
+                number::in_symbol(get::<Concentration>(n, "floor").into(), "g/L", 3)
+            ),
+            "Renew or strengthen it first.".to_owned(),
+        ),
         LimitKind::BoreCloses => (
             "The ring would grow shut.".to_owned(),
             "Make it thinner, or start with a wider ring.".to_owned(),
@@ -146,6 +193,67 @@ pub fn caution(kind: CautionKind) -> &'static str {
         }
         CautionKind::CoatFumes => {
             "Sealer and conductive paint: fresh air, no flame while they dry, gloves with resin; dust mask for loose graphite or metal powder."
+        }
+        CautionKind::AcidBurns => {
+            "Strong acid: it burns. Face shield, long gloves, apron; always acid into water, slowly, never water into acid. Eyes: rinse and call an ambulance."
+        }
+        CautionKind::NitrateFeedsFire => {
+            "Nitrates feed fire when dry: never let paper or cloth wetted with them dry, keep them from acid and aluminium. A used sodium nitrate bath holds ammonia and nitrite: fresh air."
+        }
+        CautionKind::SilverNitrate => {
+            "Silver nitrate burns, can blind, and stains skin for weeks. Goggles and gloves; never together with ammonia, alcohol, acetylene or chloride. Eyes: rinse 20 minutes, ambulance."
+        }
+        CautionKind::SilverBath => {
+            "Silver baths are caustic or irritating: goggles and gloves. No acid into them, never keep silver with ammonia. The bottle's own sheet decides."
+        }
+        CautionKind::NickelAllergy => {
+            "Nickel salts give an allergy for life and asthma; their mist can give cancer and harms the unborn child. Exhaust, gloves, no splash, wash after; not at home."
+        }
+        CautionKind::NickelSkinLaw => {
+            "Nickel near skin is governed by law; a nickel layer under thin gold counts too. Say so honestly, and none in pierced jewellery."
+        }
+        CautionKind::Cyanide => "Cyanide can kill in minutes: not for a studio, never near acid.",
+        CautionKind::GoldSheet => {
+            "A bought gold solution's own sheet comes first: many hold gold cyanide. Gloves; never let it turn more acid than its sheet says."
+        }
+        CautionKind::RhodiumAcid => {
+            "Rhodium baths are strong acid and can give allergy: goggles and gloves, extract the mist, no base metal and no cyanide near."
+        }
+        CautionKind::PalladiumAmmonia => {
+            "Palladium baths can give allergy; with ammonia also vapour: exhaust, gloves. Never bleach or silver with ammonia."
+        }
+        CautionKind::ChlorideGas => {
+            "Chloride with an inert anode makes chlorine; stainless in it gives chromium(VI). Do not do it in a studio. Choking gas: leave, hospital if you cough."
+        }
+        CautionKind::InertAnodeMist => {
+            "An inert anode makes gas and acid mist: cover loosely, extract, keep the current low."
+        }
+        CautionKind::HydrogenVent => {
+            "Hydrogen comes off: never a tight lid, no flame, an open window high up."
+        }
+        CautionKind::EtchLead => {
+            "Before every etch: which lead is on the sheet? The sheet goes on plus, the counter electrode on minus. Connect with the supply off."
+        }
+        CautionKind::StainlessCathodeOnly => {
+            "Stainless is safe only on minus. On plus, or left standing in the bath, it gives off chromium(VI): take it out when the current is off."
+        }
+        CautionKind::SilverCrystals => {
+            "Silver grows as crystals that creep towards the sheet: knock them off hourly, plastic tray, keep and weigh them."
+        }
+        CautionKind::EtchWaste => {
+            "The used etch holds dissolved metal: never into a drain. Collect, label, take it where your local authority says."
+        }
+        CautionKind::NobleWaste => {
+            "First rinses hold noble or harmful metal: their own labelled jar, back to the bath or to a refiner."
+        }
+        CautionKind::NotFood => {
+            "Copper greens food and drink: never for vessels. On skin, lacquer or plate it."
+        }
+        CautionKind::UnderAge => {
+            "Nobody under age, pregnant, nursing or with asthma near this one; a qualified person in charge."
+        }
+        CautionKind::PlatingNames => {
+            "What a gold layer may be called is law, counted as fine gold at the thinnest place, and differs between countries. Name the country before you name the piece."
         }
         CautionKind::BaseUnknown => {
             "Iron, steel, zinc, aluminium, pewter and soft solder must not go into this bath: copper coats them by itself and peels, or they dissolve. Find out first: a magnet, the maker, an assay."
@@ -184,6 +292,7 @@ mod tests {
                 kind: *kind,
                 at: FieldPath::root(),
                 numbers: Vec::new(),
+                note: None,
             }]);
             assert!(!short.is_empty() && !lifts.is_empty(), "{kind:?}");
         }

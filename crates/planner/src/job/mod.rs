@@ -20,10 +20,10 @@ use tree::{Node, Problems, shown};
 
 pub use bath::{Bath, Counter, Holds};
 pub use piece::{
-    Area, Artwork, Base, Coat, Coated, Contact, Extent, Fit, Hanger, Method, Moment, Part, Piece,
-    Stock,
+    Area, Artwork, Base, Coat, Coated, Contact, Extent, Fit, Hanger, Lead, Method, Model, Moment,
+    Part, Piece, Resist, Sides, Stock,
 };
-pub use step::{Drive, InBath, Step, Until, Use};
+pub use step::{Drive, InBath, Step, Until, Use, Wear};
 pub use supply::{Bench, Supply};
 
 /// The format this program writes, and the newest it reads.
@@ -304,7 +304,10 @@ fn assume(items: &[Value], problems: &mut Problems) -> Vec<Assume> {
             Some("efficiency") => own_value(&mut node, &fields::EFFICIENCY, problems),
             Some("conductivity") => own_value(&mut node, &fields::CONDUCTIVITY, problems),
             Some("evenness_factor") => own_value(&mut node, &fields::EVENNESS_FACTOR, problems),
-            Some("surface_volts") => own_value(&mut node, &fields::SURFACE_VOLTS, problems),
+            Some("surface_volts" | "cell_volts") => {
+                own_value(&mut node, &fields::SURFACE_VOLTS, problems)
+            }
+            Some("batch") => own_value(&mut node, &fields::BATCH, problems),
             _ => {
                 problems.push(
                     Problem::at(FieldPath::new("assume"), ProblemKind::UnknownId)
@@ -321,11 +324,13 @@ fn assume(items: &[Value], problems: &mut Problems) -> Vec<Assume> {
 }
 
 /// What the last part of an `assume` address may be.
-pub const ASSUMABLE: [&str; 4] = [
+pub const ASSUMABLE: [&str; 6] = [
     "efficiency",
     "conductivity",
     "evenness_factor",
     "surface_volts",
+    "cell_volts",
+    "batch",
 ];
 
 /// An own value's address is the catalogue value's, not `…/value` inside it.

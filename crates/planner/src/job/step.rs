@@ -81,8 +81,21 @@ pub enum Until {
     Mass(Mass),
     /// At the mean thickness a use asks for.
     Use(Use),
+    /// At the thinnest layer that wear takes so long to go through.
+    Wear(Wear),
     /// At a time of day, `16:20`; the next one after the step's start.
     Clock(String),
+}
+
+/// How long a finish shall last.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Wear {
+    /// How it is worn.
+    #[serde(rename = "use")]
+    pub of: Use,
+    /// How long.
+    #[serde(rename = "lasts_s")]
+    pub lasts: Time,
 }
 
 /// What the piece is for.
@@ -213,11 +226,13 @@ fn until(node: &mut Node<'_>, problems: &mut Problems) -> Option<Until> {
         fields::UNTIL_DEPTH.key,
         fields::UNTIL_MASS.key,
         "use",
+        "wear",
         "clock",
     ];
     let (key, value) = node.choice(&keys, problems)?;
     let result = match key {
         "use" => node.word("use", &USES, problems).map(Until::Use),
+        "wear" => wear(&mut node, problems).map(Until::Wear),
         "clock" => clock(value, &at, problems).map(Until::Clock),
         key if key == fields::UNTIL_TIME.key => {
             node.number(&fields::UNTIL_TIME, problems).map(Until::Time)
@@ -235,6 +250,22 @@ fn until(node: &mut Node<'_>, problems: &mut Problems) -> Option<Until> {
     };
     node.finish(problems);
     result
+}
+
+fn wear(node: &mut Node<'_>, problems: &mut Problems) -> Option<Wear> {
+    let mut n = node.group("wear", problems)?;
+    let of = n.word("use", &USES, problems);
+    if !n.has("use") {
+        problems.push(
+            Problem::at(n.path.child("use"), ProblemKind::Missing).one_of(USES.map(|(w, _)| w)),
+        );
+    }
+    let lasts = n.needed(&fields::LASTS, problems);
+    n.finish(problems);
+    Some(Wear {
+        of: of?,
+        lasts: lasts?,
+    })
 }
 
 fn clock(value: &Value, at: &FieldPath, problems: &mut Problems) -> Option<String> {
