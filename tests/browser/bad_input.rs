@@ -1,6 +1,6 @@
 //! Wrong entries: said at the field, never cleared, the last good answer marked as such.
 
-use crate::driver::{Browser, PHONE, ways};
+use crate::driver::{Browser, PHONE, TORUS_BORE, TORUS_WIRE, ways};
 use planner::{Catalogue, answer};
 use std::rc::Rc;
 use web::state::{Action, State, at, demo, job};
@@ -28,27 +28,27 @@ fn set_after_keys(field: &str, text: &str) -> String {
 async fn a_wrong_entry_is_said_on_leaving_and_the_last_answer_stays() {
     let rows = [
         (
-            at::TORUS_WIRE,
+            TORUS_WIRE,
             "2 mn",
             "“mn” is no unit for this; from 0.1 mm to 50 mm is fine.",
         ),
         (
-            at::TORUS_WIRE,
+            TORUS_WIRE,
             "0",
             "0 is too little; from 0.1 mm to 50 mm is fine.",
         ),
         (
-            at::TORUS_BORE,
+            TORUS_BORE,
             "3 m",
             "3 m is too much; from 1 mm to 300 mm is fine.",
         ),
         (
-            at::TORUS_BORE,
+            TORUS_BORE,
             "22.5.1",
             "“22.5.1” has two decimal marks: which one is meant?",
         ),
         (
-            at::TORUS_BORE,
+            TORUS_BORE,
             "NaN",
             "“NaN” is no number; from 1 mm to 300 mm is fine.",
         ),
@@ -108,11 +108,11 @@ async fn a_wrong_entry_survives_a_reload_with_its_answer() {
     for (way, address) in ways() {
         let browser = Browser::open(PHONE).await;
         browser.go(way, &address).await;
-        browser.type_in(at::TORUS_WIRE, "4").await;
+        browser.type_in(TORUS_WIRE, "4").await;
         let good = browser.text("#set").await;
-        browser.type_in(at::TORUS_WIRE, "4,,").await;
+        browser.type_in(TORUS_WIRE, "4,,").await;
         browser.reload().await;
-        assert_eq!(browser.field(at::TORUS_WIRE).await, "4,,");
+        assert_eq!(browser.field(TORUS_WIRE).await, "4,,");
         assert_eq!(browser.text("#set").await, good);
         assert_eq!(
             browser.text(".stands-in").await,

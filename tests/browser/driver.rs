@@ -9,6 +9,11 @@ use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
 
+/// Address of a hoop's wire, a size of the example.
+pub const TORUS_WIRE: &str = "pieces/p1/extent/parts/a/shape/torus/wire_d";
+/// Address of a hoop's inside.
+pub const TORUS_BORE: &str = "pieces/p1/extent/parts/a/shape/torus/bore";
+
 /// The two ways the page comes: a saved file without network, and a site.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Way {

@@ -1,6 +1,6 @@
 //! The page opens with an answer, follows an edit, and remembers it.
 
-use crate::driver::{Browser, PHONE, Way, ways};
+use crate::driver::{Browser, PHONE, TORUS_WIRE, Way, ways};
 use planner::{Catalogue, answer};
 use web::state::{Action, State, at, demo, job};
 use web::words::number;
@@ -40,20 +40,20 @@ async fn the_first_answer_an_edit_and_a_reload() {
         assert_eq!(figure(&browser).await, set, "{way:?}: the example");
         assert_eq!(browser.text("#mean").await, mean);
 
-        browser.type_in(at::TORUS_WIRE, "3,5").await;
-        let (wider, _) = expected(&[(at::TORUS_WIRE, "3,5")]);
+        browser.type_in(TORUS_WIRE, "3,5").await;
+        let (wider, _) = expected(&[(TORUS_WIRE, "3,5")]);
         assert_ne!(wider, set);
         browser
             .until(&format!(
                 "document.getElementById('set').innerText.replace(/\\s+/g, ' ') === '{wider}'"
             ))
             .await;
-        let help = format!("[id=\"{}-help\"]", at::TORUS_WIRE);
+        let help = format!("[id=\"{}-help\"]", TORUS_WIRE);
         assert_eq!(browser.text(&help).await, "read as 3.5 mm");
 
         browser.reload().await;
         assert_eq!(
-            browser.field(at::TORUS_WIRE).await,
+            browser.field(TORUS_WIRE).await,
             "3,5",
             "{way:?}: after a reload"
         );

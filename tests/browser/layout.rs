@@ -1,6 +1,6 @@
 //! Nothing is cut off, nothing is too small to hit, the bar stays small, and a field with the focus is in view.
 
-use crate::driver::{Browser, Window, ways};
+use crate::driver::{Browser, TORUS_BORE, TORUS_WIRE, Window, ways};
 use serde_json::Value;
 use web::state::at;
 
@@ -61,7 +61,7 @@ async fn targets_are_large_enough_for_wet_hands() {
 async fn the_bar_takes_at_most_a_quarter_and_never_covers_the_field_in_hand() {
     for &(width, height) in SIZES {
         let browser = opened(width, height).await;
-        for address in [at::TORUS_WIRE, at::HANGER_WET, at::VOLTS, at::TORUS_BORE] {
+        for address in [TORUS_WIRE, at::HANGER_WET, at::VOLTS, TORUS_BORE] {
             browser
                 .eval(&format!("document.getElementById('{address}').focus()"))
                 .await;
@@ -117,24 +117,24 @@ async fn typing_moves_nothing() {
         "document.getElementById('{}').getBoundingClientRect().top + scrollY",
         at::HANGER_WET
     );
-    browser.type_in(at::TORUS_WIRE, "2").await;
+    browser.type_in(TORUS_WIRE, "2").await;
     let before = browser.eval(&place).await;
     browser
         .eval(&format!(
             "document.getElementById('{}').focus()",
-            at::TORUS_WIRE
+            TORUS_WIRE
         ))
         .await;
     for text in ["2,", "2,5", "2,5 m"] {
         browser
             .eval(&format!(
                 "document.getElementById('{}').select()",
-                at::TORUS_WIRE
+                TORUS_WIRE
             ))
             .await;
         let field = browser
             .client
-            .find(fantoccini::Locator::Id(at::TORUS_WIRE))
+            .find(fantoccini::Locator::Id(TORUS_WIRE))
             .await
             .expect("the field");
         field.send_keys(text).await.expect("keys");

@@ -8,6 +8,9 @@ use web::state::{Action, State, at, demo, job};
 use web::words;
 use yew::Reducible;
 
+const TORUS_BORE: &str = "pieces/p1/extent/parts/a/shape/torus/bore";
+const BAND_WIDTH: &str = "pieces/p1/extent/parts/a/shape/band/width";
+
 const NOW: Option<&str> = Some("2026-05-01T10:00");
 
 fn after(actions: &[Action]) -> Rc<State> {
@@ -82,15 +85,15 @@ fn every_choice_offers_only_words_that_the_job_understands() {
 #[test]
 fn an_unreadable_entry_stays_as_typed_and_the_last_good_one_stands_in() {
     let state = after(&[
-        typed(at::TORUS_BORE, "24"),
-        typed(at::TORUS_BORE, "24,"),
-        typed(at::TORUS_BORE, "24,5,"),
+        typed(TORUS_BORE, "24"),
+        typed(TORUS_BORE, "24,"),
+        typed(TORUS_BORE, "24,5,"),
     ]);
-    assert_eq!(state.draft.text(at::TORUS_BORE), "24,5,");
+    assert_eq!(state.draft.text(TORUS_BORE), "24,5,");
     let read = job::read(&state.draft, NOW);
     assert_eq!(read.problems.len(), 1);
     assert_eq!(read.problems[0].kind, ProblemKind::TwoMarks);
-    assert_eq!(read.problems[0].field.as_str(), at::TORUS_BORE);
+    assert_eq!(read.problems[0].field.as_str(), TORUS_BORE);
     assert!(read.stands_in);
     let Some(Extent::Parts(parts)) = &read.job.pieces[0].extent else {
         panic!("no parts");
@@ -105,12 +108,12 @@ fn an_unreadable_entry_stays_as_typed_and_the_last_good_one_stands_in() {
 fn one_undo_takes_back_all_keystrokes_of_a_field_and_nothing_else() {
     let state = after(&[
         picked(at::SHAPE, "band"),
-        typed(at::BAND_WIDTH, "7"),
-        typed(at::BAND_WIDTH, "7.5"),
+        typed(BAND_WIDTH, "7"),
+        typed(BAND_WIDTH, "7.5"),
         Action::Left,
     ]);
     let state = state.reduce(Action::Undid);
-    assert_eq!(state.draft.text(at::BAND_WIDTH), "6");
+    assert_eq!(state.draft.text(BAND_WIDTH), "6");
     assert_eq!(state.draft.text(at::SHAPE), "band");
     let state = state.reduce(Action::Undid);
     assert_eq!(state.draft, demo::demo());
@@ -131,11 +134,11 @@ fn the_example_can_be_taken_back() {
 fn another_shape_forgets_no_size() {
     let state = after(&[
         picked(at::SHAPE, "band"),
-        typed(at::BAND_WIDTH, "8.5"),
+        typed(BAND_WIDTH, "8.5"),
         picked(at::SHAPE, "torus"),
         picked(at::SHAPE, "band"),
     ]);
-    assert_eq!(state.draft.text(at::BAND_WIDTH), "8.5");
+    assert_eq!(state.draft.text(BAND_WIDTH), "8.5");
 }
 
 #[test]

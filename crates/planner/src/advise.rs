@@ -34,7 +34,7 @@ pub fn tree_density(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensit
 
 /// The limiting density with this stirring.
 pub fn limiting(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensity> {
-    let solution = bath.solution;
+    let solution = &bath.solution;
     Some(limiting_density(
         solution.valence,
         solution.diffusivity.typical()?,

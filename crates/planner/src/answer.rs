@@ -6,6 +6,7 @@ use crate::problem::Problem;
 use crate::value::{Maybe, Named};
 use chemistry::{NoteId, Process, Source};
 use field::ThinAt;
+use quantity::kinds::unsigned_zero;
 use quantity::{
     Charge, Concentration, Current, CurrentDensity, GrowthRate, Length, Mass, Money, Power, Range,
     Ratio, Thickness, Time, Voltage, WorkArea,
@@ -413,6 +414,8 @@ pub enum CautionKind {
     UnderAge,
     /// Names of gold layers are law, and differ between countries.
     PlatingNames,
+    /// A solution of the person's own: its own sheet rules.
+    OwnSheet,
 }
 
 impl CautionKind {
@@ -446,6 +449,7 @@ impl CautionKind {
         Self::NotFood,
         Self::UnderAge,
         Self::PlatingNames,
+        Self::OwnSheet,
     ];
 }
 
@@ -499,7 +503,10 @@ impl Serialize for InputUsed {
         use serde::ser::SerializeMap;
         let mut map = s.serialize_map(Some(3))?;
         map.serialize_entry("at", &self.at)?;
-        map.serialize_entry(&format!("value_{}", self.value.key_unit), &self.value.si)?;
+        map.serialize_entry(
+            &format!("value_{}", self.value.key_unit),
+            &unsigned_zero(self.value.si),
+        )?;
         map.serialize_entry("origin", &self.origin)?;
         map.end()
     }

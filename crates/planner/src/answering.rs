@@ -18,6 +18,7 @@ use crate::working;
 use chemistry::{Catalogue, Process};
 use quantity::{
     Concentration, CurrentDensity, Mass, Money, Quantity, Range, Ratio, Time, Voltage, Volume,
+    WorkArea,
 };
 
 /// What to set, for how long, and what comes of it.
@@ -129,7 +130,7 @@ impl Builder<'_> {
             starts: self.moment(starts),
             ends: self.moment(ends),
             charge: known(ranges.step(n, OfStep::Charge), || self.no_time(step)),
-            growth: known(ranges.step(n, OfStep::Growth), || self.no_current(step)),
+            growth: known(ranges.step(n, OfStep::Growth), || self.no_growth(step)),
             ohmic: known(ranges.step(n, OfStep::Ohmic), || self.no_volts(step)),
             power: known(ranges.step(n, OfStep::Power), || self.no_volts(step)),
             work_lead: self.work_lead(step),
@@ -167,12 +168,16 @@ impl Builder<'_> {
         if step.kind != Process::Electroform || bath.solution.metal != "Cu" {
             return None;
         }
-        let (flows, i) = self
-            .likely
-            .steps
+        // Only where a current is known: without one the step itself says nothing either.
+        self.likely.steps.iter().find_map(|s| s.density)?;
+        let total = self
+            .plan
+            .pieces
             .iter()
-            .find_map(|s| s.real.zip(s.density))?;
-        let total = flows / i;
+            .zip(&self.likely.pieces)
+            .try_fold(WorkArea::from_si(0.0), |sum, (p, run)| {
+                Some(sum + (run.area? + run.wire_area) * f64::from(p.count))
+            })?;
         let known = self
             .plan
             .pieces
@@ -211,7 +216,11 @@ impl Builder<'_> {
         // The volume is taken as read here: what it may be off by is small beside the charge's range.
         let now = hold.now.zip(volume);
         let after = gained.zip(now).map(|(g, (now, volume))| {
-            let then = |m: Mass| Concentration::from_si(now.si() + m.si() / volume.si());
+            // A bath cannot hold less than none; that it would is a Limit.
+            let then = |m: Mass| {
+                let after = now.si() + m.si() / volume.si();
+                Concentration::from_si(if after > 0.0 { after } else { 0.0 })
+            };
             Range {
                 likely: then(g.likely),
                 low: then(g.low),
@@ -301,7 +310,7 @@ impl Builder<'_> {
             .bath
             .as_ref()
             .and_then(|b| b.lays.as_ref())
-            .map(|m| m.id);
+            .map(|m| m.id.as_str());
         let Some(metal) = metal else {
             return Maybe::absent(Because::DoesNotApply);
         };
@@ -314,7 +323,7 @@ impl Builder<'_> {
         let Some(price) = price else {
             return Maybe::Absent(needs(FieldPath::new("prices").child(metal)));
         };
-        // Piece and wires share every input but the wire's own length: their ends add up to 1 part in 1000.
+        // The ends are added: a little wide where a longer wire takes from the piece.
         known(
             mass.zip(wire).map(|(m, w)| Range {
                 likely: price * (m.likely + w.likely),
@@ -353,13 +362,14 @@ impl Builder<'_> {
         };
         let mass = ranges.piece(n, OfPiece::Mass);
         let wire_mass = ranges.piece(n, OfPiece::WireMass);
+        let etches = self.plan.bath.as_ref().is_some_and(PlanBath::etches);
         let no_bore = || match piece.bore {
-            Some(_) => self.no_outcome(),
-            None => does_not_apply(at.child("fit").child("bore")),
+            Some(_) if !etches => self.no_outcome(),
+            _ => does_not_apply(at.child("fit").child("bore")),
         };
         let no_wanted = || match piece.wanted_bore {
-            Some(_) => self.no_outcome(),
-            None => does_not_apply(at.child("fit").child("wanted_bore")),
+            Some(_) if !etches => self.no_outcome(),
+            _ => does_not_apply(at.child("fit").child("wanted_bore")),
         };
         PieceAnswer {
             id: piece.id.clone(),
@@ -395,10 +405,29 @@ impl Builder<'_> {
         }
     }
 
+    /// The address of an efficiency that nobody knows: a weighed strip tells it.
+    fn unweighed(&self) -> Option<FieldPath> {
+        let bath = self.plan.bath.as_ref()?;
+        bath.efficiency
+            .is_none()
+            .then(|| FieldPath::new("baths").child(&bath.id).child("efficiency"))
+    }
+
+    /// What keeps growth absent: the current, or the share of it that moves metal.
+    fn no_growth(&self, step: &PlanStep) -> Absence {
+        match self.unweighed() {
+            Some(at) if step.drive.is_some() => Absence {
+                because: Because::NotInCatalogue,
+                needs: vec![at],
+            },
+            _ => self.no_current(step),
+        }
+    }
+
     /// What keeps the time of a step absent: its own until, or whatever an earlier step lacks.
     fn no_time(&self, step: &PlanStep) -> Absence {
-        if step.drive.is_none() {
-            return self.no_current(step);
+        if step.drive.is_none() || self.unweighed().is_some() {
+            return self.no_growth(step);
         }
         let first_open = self
             .plan
@@ -417,6 +446,10 @@ impl Builder<'_> {
         let open = |s: &&PlanStep| s.drive.is_none() || s.until.is_none();
         match self.plan.steps.iter().find(open) {
             Some(step) => self.no_time(step),
+            None if self.unweighed().is_some() => Absence {
+                because: Because::NotInCatalogue,
+                needs: self.unweighed().into_iter().collect(),
+            },
             None => Absence {
                 because: Because::InputMissing,
                 needs: if self.plan.stopped_by.is_empty() {

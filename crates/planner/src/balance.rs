@@ -16,7 +16,7 @@ pub fn keep(plan: &Plan, _inputs: &Inputs, out: &mut Run) {
         return;
     };
     let counter = if bath.etches() {
-        let taken = deposited_on_counter(bath.solution);
+        let taken = deposited_on_counter(&bath.solution);
         out.counter = taken.map(|(_, k)| k * charge);
         // What is laid on it leaves the bath.
         taken.map(|(id, k)| (id, k * charge * -1.0))
@@ -50,7 +50,7 @@ fn given_by_counter(bath: &PlanBath, charge: Charge) -> Option<Option<(&'static 
     match bath.counter?.anode {
         Anode::Stays => Some(None),
         Anode::Dissolves(element) => {
-            let (id, k): (_, MassPerCharge) = dissolved(element, bath.solution)?;
+            let (id, k): (_, MassPerCharge) = dissolved(element, &bath.solution)?;
             Some(Some((id, k * charge)))
         }
     }

@@ -2,12 +2,14 @@
 
 use crate::advise::{limiting, tree_density, window};
 use crate::answer::{Caution, CautionKind, Limit, LimitKind, When};
+use crate::groove;
 use crate::hazards;
 use crate::job::{Base, Job, Lead, Piece, Place, Resist};
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanPiece, PlanStep};
 use crate::run::{PieceRun, Run, StepRun};
 use crate::value::Named;
+use chemistry::solution::Column;
 use chemistry::touch::{Verdict, touch, touch_metal};
 use chemistry::{Choosable, NoteId, Setting};
 use quantity::{
@@ -81,17 +83,21 @@ fn place(job: &Job, plan: &Plan) -> Option<Limit> {
         Place::Class => Setting::Class,
         Place::Shop => Setting::Shop,
     };
+    let why = match setting {
+        Setting::Class => bath.solution.notes_on(Column::ClassUse).next(),
+        Setting::Home | Setting::Shop => None,
+    };
     (bath.solution.choosable(setting) == Choosable::NeedsShop).then(|| Limit {
         kind: LimitKind::NotForThisPlace,
         at: FieldPath::new("baths").child(&bath.id).child("solution"),
         numbers: Vec::new(),
-        note: Some(bath.solution.home_note),
+        note: Some(why.unwrap_or(bath.solution.home_note)),
     })
 }
 
 /// What the base is in this solution. An unknown one is a Caution, not a Limit.
 fn touching(piece: &Piece, plan: &Plan) -> Option<Limit> {
-    let solution = plan.bath.as_ref()?.solution;
+    let solution = &plan.bath.as_ref()?.solution;
     let touch = match piece.base.as_ref()? {
         Base::Metal(stock) => touch_metal(&stock.id, solution),
         Base::Nonconductor(_) => touch(chemistry::touch::Base::Coat, solution),
@@ -117,7 +123,7 @@ fn crisp(resist: Resist) -> Thickness {
         Resist::Pen => 120.0,
         Resist::Varnish => 320.0,
         Resist::DryFilm => 400.0,
-        Resist::Vinyl => 1000.0,
+        Resist::Vinyl => 640.0,
     })
 }
 
@@ -143,12 +149,8 @@ fn etch(piece: &PlanPiece, run: &PieceRun, plan: &Plan, all: &mut Vec<Limit>) {
             );
         }
     }
-    let ef = run
-        .opening_after
-        .zip(piece.art.opening)
-        .map(|(after, opening)| 2.0 * depth.si() / (after - opening).si());
     if let Some(resist) = piece.art.resist {
-        let lasts = crisp(resist) * ef.unwrap_or(1.0);
+        let lasts = crisp(resist) * groove::etch_factor(piece, &plan.inputs.likely());
         if depth.si() > lasts.si() {
             add(
                 LimitKind::TooDeepForResist,

@@ -54,18 +54,10 @@ impl<Q: Quantity> Field<Q> {
 
     /// Holds a quantity against the bounds.
     pub fn check(&self, value: Q, at: &FieldPath, read: &str) -> Result<Q, Problem> {
-        let kind = if value.si() < self.least.si() {
-            ProblemKind::TooSmall
-        } else if value.si() > self.most.si() {
-            ProblemKind::TooLarge
-        } else if value.si().is_finite() {
-            return Ok(value);
-        } else {
-            ProblemKind::NotFinite
-        };
-        Err(Problem::at(at.clone(), kind)
-            .reading(read)
-            .accepting(self.accepted()))
+        match outside(value.si(), self.least.si(), self.most.si()) {
+            None => Ok(value),
+            Some(kind) => Err(refused(kind, at, Some(read), self.accepted())),
+        }
     }
 
     /// Reads what a person typed.
@@ -74,23 +66,44 @@ impl<Q: Quantity> Field<Q> {
             Ok(reading) => self.check(reading.value, at, text.trim()).map(|_| reading),
             Err(why) => {
                 let (kind, part) = of_unreadable(&why);
-                let problem = Problem::at(at.clone(), kind).accepting(self.accepted());
-                Err(match part {
-                    Some(part) => problem.reading(part),
-                    None => problem,
-                })
+                Err(refused(kind, at, part, self.accepted()))
             }
         }
     }
 
     /// Reads what stands in a Job.
     pub fn read_json(&self, value: &Value, at: &FieldPath) -> Result<Q, Problem> {
-        match value.as_f64() {
-            Some(number) => self.check(Q::from_si(number), at, &value.to_string()),
-            None => Err(Problem::at(at.clone(), ProblemKind::WrongType)
-                .reading(value.to_string())
-                .accepting(self.accepted())),
+        let found = number_in(value, self.least.si(), self.most.si());
+        match found {
+            Ok(number) => Ok(Q::from_si(number)),
+            Err(kind) => Err(refused(kind, at, Some(&value.to_string()), self.accepted())),
         }
+    }
+}
+
+/// How a number breaks its bounds.
+fn outside(number: f64, least: f64, most: f64) -> Option<ProblemKind> {
+    if number < least {
+        Some(ProblemKind::TooSmall)
+    } else if number > most {
+        Some(ProblemKind::TooLarge)
+    } else if number.is_finite() {
+        None
+    } else {
+        Some(ProblemKind::NotFinite)
+    }
+}
+
+fn number_in(value: &Value, least: f64, most: f64) -> Result<f64, ProblemKind> {
+    let number = value.as_f64().ok_or(ProblemKind::WrongType)?;
+    outside(number, least, most).map_or(Ok(number), Err)
+}
+
+fn refused(kind: ProblemKind, at: &FieldPath, read: Option<&str>, accepted: Accepted) -> Problem {
+    let problem = Problem::at(at.clone(), kind).accepting(accepted);
+    match read {
+        Some(read) => problem.reading(read),
+        None => problem,
     }
 }
 
@@ -510,6 +523,53 @@ pub const EVENNESS_FACTOR: Field<Ratio> =
 /// Own overvoltage of both surfaces and the leads.
 pub const SURFACE_VOLTS: Field<Voltage> =
     Field::new("value_V", Voltage::of_si(0.0), Voltage::of_si(10.0), "V");
+/// Density of an own metal.
+pub const OWN_DENSITY: Field<quantity::Density> = Field::new(
+    "density_kg_per_m3",
+    quantity::Density::g_per_cm3(0.5),
+    quantity::Density::g_per_cm3(25.0),
+    "g/cm³",
+);
+/// Share of an element in an own alloy.
+pub const OWN_SHARE: Field<Fraction> = Field::new(
+    "share_frac",
+    Fraction::of_si(0.0001),
+    Fraction::of_si(1.0),
+    "%",
+);
+/// Charges per atom.
+pub const VALENCE: CountField = count("valence_count", 1, 8);
+/// Highest density of an own solution.
+pub const OWN_HIGHEST: Field<CurrentDensity> = Field::new(
+    "highest_A_per_m2",
+    CurrentDensity::amp_per_dm2(0.001),
+    CurrentDensity::amp_per_dm2(100.0),
+    "A/dm²",
+);
+/// Efficiency of an own solution.
+pub const OWN_EFFICIENCY: Field<Fraction> = Field::new(
+    "efficiency_frac",
+    Fraction::of_si(0.01),
+    Fraction::of_si(1.1),
+    "%",
+);
+/// What a charge really moves in an own solution.
+pub const MOVES: Field<quantity::MassPerCharge> = Field::new(
+    "moves_kg_per_C",
+    quantity::MassPerCharge::of_si(1e-10),
+    quantity::MassPerCharge::of_si(1e-5),
+    "mg/(A min)",
+);
+/// Conductivity of an own solution.
+pub const OWN_CONDUCTIVITY: Field<Conductivity> = Field::new(
+    "conductivity_S_per_m",
+    Conductivity::s_per_cm(0.001),
+    Conductivity::s_per_cm(2.0),
+    "mS/cm",
+);
+/// Volts of an own solution's cell.
+pub const OWN_VOLTS: Field<Voltage> =
+    Field::new("volts_V", Voltage::of_si(0.05), Voltage::of_si(30.0), "V");
 /// Own price of a metal.
 pub const PRICE: Field<quantity::MoneyPerMass> = Field::new(
     "price_money_per_kg",

@@ -7,42 +7,71 @@ use crate::plan::PlanBath;
 use CautionKind::*;
 use When::{After, Before, During};
 use chemistry::material::Anode;
+use chemistry::notes;
 use chemistry::solution::Family;
 
-/// The cautions of this bath.
+/// The cautions of this bath, each once.
 pub fn of(bath: &PlanBath, job: &Job) -> Vec<(CautionKind, When)> {
     let mut all = of_family(bath.solution.family).to_vec();
+    let mut add = |kind, when| {
+        if !all.iter().any(|(k, _)| *k == kind) {
+            all.push((kind, when));
+        }
+    };
     let hazards = bath.solution.hazards.value;
-    // Burns by the made-up solution's own sheet.
-    if hazards.contains(&"H314")
-        && !all
-            .iter()
-            .any(|(k, _)| *k == SilverNitrate || *k == RhodiumAcid)
-    {
-        all.push((AcidBurns, Before));
+    // Burns by the made-up solution's own sheet; what is said of silver nitrate and rhodium includes it.
+    let said = matches!(bath.solution.family, Family::SilverEtch | Family::Rhodium);
+    if hazards.contains(&"H314") && !said {
+        add(AcidBurns, Before);
+    }
+    // Acid frees a deadly gas from it.
+    if hazards.contains(&"EUH032") {
+        add(Cyanide, Before);
+        add(UnderAge, Before);
+    }
+    // Also nickel that comes out of a sheet, or goes down with another metal.
+    if bath.metals.iter().any(|m| m.metal == "Ni") {
+        add(NickelAllergy, Before);
+        add(UnderAge, Before);
+        if !bath.etches() {
+            add(NickelSkinLaw, After);
+        }
     }
     let inert = bath.counter.is_some_and(|m| m.anode == Anode::Stays);
     if inert && !bath.etches() {
-        all.push((InertAnodeMist, During));
+        add(InertAnodeMist, During);
+        if bath.solution.composition.iter().any(|i| chloride(i.what)) {
+            add(ChlorideGas, Before);
+        }
     }
-    // Hydrogen where the charge does not all make metal.
-    if !bath.etches()
-        && bath
-            .solution
-            .efficiency
-            .typical()
-            .is_some_and(|e| quantity::Quantity::si(e) < 0.97)
-    {
-        all.push((HydrogenVent, During));
+    // Hydrogen where the charge does not all make metal, and in acid that holds no metal yet.
+    let typical = bath
+        .solution
+        .efficiency
+        .typical()
+        .map(quantity::Quantity::si);
+    let starts_bare = bath
+        .solution
+        .rules
+        .iter()
+        .any(|r| r.value == notes::RULE_HYDROGEN_AT_FIRST);
+    if starts_bare || (!bath.etches() && typical.is_some_and(|e| e < 0.97)) {
+        add(HydrogenVent, During);
     }
     if job.place == Place::Class && bath.solution.family != Family::AcidCopper {
-        all.push((UnderAge, Before));
+        add(UnderAge, Before);
     }
     all
 }
 
+/// Whether a substance is a chloride in quantity; the trace that brighteners ask for goes by the plain word.
+fn chloride(substance: &str) -> bool {
+    substance.contains("Cl") || substance.ends_with("_chloride")
+}
+
 fn of_family(family: Family) -> &'static [(CautionKind, When)] {
     match family {
+        Family::Own => &[(OwnSheet, Before), (NobleWaste, After)],
         Family::AcidCopper => &[
             (CopperBathSplash, Before),
             (CopperWaste, After),
@@ -64,7 +93,8 @@ fn of_family(family: Family) -> &'static [(CautionKind, When)] {
         ],
         Family::Rhodium => &[(RhodiumAcid, Before), (NobleWaste, After)],
         Family::Palladium => &[(PalladiumAmmonia, Before), (NobleWaste, After)],
-        Family::Bronze | Family::Chromium => &[(NickelAllergy, Before)],
+        Family::Bronze => &[(CopperBathSplash, Before), (CopperWaste, After)],
+        Family::Chromium => &[(NickelAllergy, Before)],
         Family::SulfateEtch => &[
             (EtchLead, Before),
             (CopperBathSplash, Before),

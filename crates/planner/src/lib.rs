@@ -43,8 +43,11 @@ pub mod working;
 
 pub use answer::Answer;
 pub use answering::{answer, answer_with};
-pub use chemistry::{Catalogue, Process, Stirring, source::MethodId, source::Source};
-pub use field::{Arrangement, ThinAt};
+pub use chemistry::{
+    Catalogue, Choosable, Process, Setting, Stirring, source::MethodId, source::Source,
+};
+pub use field::{Arrangement, Opening, ThinAt};
+pub use geometry::preset::Preset;
 pub use geometry::{Shape, outline};
 pub use job::Job;
 pub use path::FieldPath;

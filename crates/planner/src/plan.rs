@@ -6,15 +6,16 @@ use crate::clock::{Local, time_of_day};
 use crate::fields;
 use crate::inputs::{Input, InputId, InputList};
 use crate::job::{
-    Base, Bath, Bench, Drive, Extent, Job, Lead, Method, Model, Piece, Place, Resist, Sides, Step,
-    Supply, Switch, Until,
+    Base, Bath, Bench, Drive, Extent, Job, Lead, Method, Model, OwnAlloy, OwnSolution, Piece,
+    Place, Resist, Sides, Step, Supply, Switch, Until,
 };
-use crate::moved::{Moved, deposited_on_counter};
+use crate::moved::{Moved, OwnFault, deposited_on_counter};
 use crate::path::FieldPath;
 use crate::problem::{Problem, ProblemKind};
 use crate::uses;
 use chemistry::efficiency::{self, Curve};
-use chemistry::material::{Material, material_of};
+use chemistry::material::{Anode, Material, material_of};
+use chemistry::solution::label::Label;
 use chemistry::solution::{Choosable, Electrode, Setting, Solution};
 use chemistry::{Catalogue, Cited, Datum, Metal, Process, Stirring};
 use field::Row;
@@ -158,8 +159,8 @@ pub struct PlanPart {
 pub struct PlanBath {
     /// Its id.
     pub id: String,
-    /// Its solution.
-    pub solution: &'static Solution,
+    /// Its solution, of the catalogue or from a label.
+    pub solution: Solution,
     /// The metal it lays down; none in an etch, where each piece has its own.
     pub lays: Option<Moved>,
     /// Share of the charge that moves metal, at the solution's typical density.
@@ -267,6 +268,7 @@ pub fn resolve(catalogue: &Catalogue, job: &Job, problems: &mut Vec<Problem>) ->
         problems,
         inputs: InputList::default(),
         stopped_by: Vec::new(),
+        refused: Vec::new(),
     };
     r.refuse_what_comes_later();
     let bath = r.bath();
@@ -285,6 +287,7 @@ pub fn resolve(catalogue: &Catalogue, job: &Job, problems: &mut Vec<Problem>) ->
         .as_ref()
         .and_then(|s| Local::parse(&s.local).map(|l| (l, s.night_from, s.night_to)));
     let steps = r.steps(bath.as_ref(), bench.as_ref(), start.is_some(), &pieces);
+    r.check_metals();
     r.check_addresses();
     Plan {
         pieces,
@@ -304,6 +307,8 @@ struct Resolver<'a> {
     problems: &'a mut Vec<Problem>,
     inputs: InputList,
     stopped_by: Vec<FieldPath>,
+    /// Own values that cannot be used.
+    refused: Vec<FieldPath>,
 }
 
 const ANY: (f64, f64) = (0.0, f64::INFINITY);
@@ -347,12 +352,6 @@ impl Resolver<'_> {
                 }
             }
         }
-        if !job.own.metals.is_empty() {
-            self.problem(at("own/metals"), ProblemKind::NotYet);
-        }
-        if !job.own.solutions.is_empty() {
-            self.problem(at("own/solutions"), ProblemKind::NotYet);
-        }
         if job.class.is_some() {
             self.problem(at("class"), ProblemKind::NotYet);
         }
@@ -393,6 +392,7 @@ impl Resolver<'_> {
         bounds: (f64, f64),
     ) -> Option<InputId> {
         let own = self.job.assume.iter().find(|a| a.at == at);
+        let own = own.filter(|_| !self.refused.contains(&at));
         let (likely, spread, origin): (AnyQuantity, Spread, Origin) = match (own, datum) {
             (Some(own), _) => (own.value, Spread::None, Origin::Assumed),
             (None, Datum::Unknown) => return None,
@@ -422,9 +422,9 @@ impl Resolver<'_> {
             return None;
         };
         let path = FieldPath::new("baths").child(&bath.id);
-        let solution = self.solution(bath, &path)?;
+        let solution = &self.solution(bath, &path)?;
         let etches = solution.work == Electrode::Anode;
-        let lays = Metal::of(solution.metal).and_then(|m| Moved::of(m, solution));
+        let lays = self.lays(bath, solution);
         if !etches && lays.is_none() {
             self.stop(path.child("solution"), ProblemKind::NotYet);
             return None;
@@ -450,7 +450,7 @@ impl Resolver<'_> {
             .flatten();
         Some(PlanBath {
             id: bath.id.clone(),
-            solution,
+            solution: *solution,
             lays: if etches { None } else { lays },
             efficiency: self.catalogued(efficiency_at, &solution.efficiency, share),
             curve: if own { None } else { Curve::of(solution) },
@@ -478,7 +478,8 @@ impl Resolver<'_> {
         })
     }
 
-    /// Whether the person gave an efficiency. Of laying metal down none is above 1: said, and held to that.
+    /// Whether the person gave an efficiency. Of laying metal down none is above 1: such a one is refused, and the
+    /// catalogue's stands.
     fn own_efficiency(&mut self, at: &FieldPath, etches: bool) -> bool {
         let Some(own) = self.job.assume.iter().find(|a| a.at == *at) else {
             return false;
@@ -489,6 +490,8 @@ impl Resolver<'_> {
                 fields::CATHODE_EFFICIENCY.check(share, at, &own.value.si.to_string())
         {
             self.problems.push(problem);
+            self.refused.push(at.clone());
+            return false;
         }
         true
     }
@@ -521,8 +524,14 @@ impl Resolver<'_> {
             .lays
             .iter()
             .chain(pieces.iter().filter_map(|p| p.gives.as_ref()));
-        ids.extend(deposited_on_counter(bath.solution).map(|(id, _)| id));
+        ids.extend(deposited_on_counter(&bath.solution).map(|(id, _)| id));
         ids.extend(moved.flat_map(|m| m.parts().iter().map(|(id, _)| *id)));
+        // An anode of another metal than the bath's spoils it: that is counted too.
+        if let Some(Anode::Dissolves(id)) = bath.counter.map(|m| m.anode)
+            && !bath.etches()
+        {
+            ids.push(id);
+        }
         ids.extend(holds.iter().map(|h| h.metal.as_str()));
         for id in ids {
             if bath.metals.len() < MOST_METALS && !bath.metals.iter().any(|m| m.metal == id) {
@@ -537,11 +546,96 @@ impl Resolver<'_> {
         Some(bath)
     }
 
+    /// The metal a solution lays down, with the valence an own one's label gives.
+    fn lays(&self, bath: &Bath, solution: &Solution) -> Option<Moved> {
+        match Metal::of(solution.metal)? {
+            Metal::Element(e) if self.own_solution(bath).is_some() => {
+                Some(Moved::of_element(e, solution.valence))
+            }
+            metal => Moved::of(metal, solution),
+        }
+    }
+
+    fn own_solution(&self, bath: &Bath) -> Option<&OwnSolution> {
+        self.job
+            .own
+            .solutions
+            .iter()
+            .find(|s| s.id == bath.solution)
+    }
+
+    /// A solution of the person's own. Its label must say a density; its efficiency may follow from what a charge moves.
+    fn labelled(&mut self, own: &OwnSolution) -> Option<Solution> {
+        let at = FieldPath::new("own/solutions").child(&own.id);
+        let Some(metal) = Metal::of(&own.metal) else {
+            self.stopped_by.push(at.child("metal"));
+            self.problems.push(
+                Problem::at(at.child("metal"), ProblemKind::UnknownId).reading(own.metal.as_str()),
+            );
+            return None;
+        };
+        let valence = own.valence.map_or_else(
+            || match metal {
+                Metal::Element(e) => e.valences.value.first().copied().unwrap_or(1),
+                Metal::Alloy(_) => 2,
+            },
+            |v| v as u8,
+        );
+        let whole = match metal {
+            Metal::Element(e) => Some(chemistry::faraday::equivalent(e.molar_mass.value, valence)),
+            Metal::Alloy(a) => a.equivalent(),
+        };
+        let from_moves = own
+            .moves
+            .zip(whole)
+            .map(|(m, k)| quantity::Fraction::from_si(m / k));
+        if own.density.is_none() {
+            // Volts and seconds alone say neither how thick nor how much current: a weighed strip does.
+            self.stop(at.child("density"), ProblemKind::NoWindow);
+            return None;
+        }
+        let label = Label {
+            process: own.process,
+            metal: metal.id(),
+            valence,
+            density: own.density,
+            highest: own.highest,
+            efficiency: own.efficiency.or(from_moves),
+            conductivity: own.conductivity,
+            volts: own.volts,
+        };
+        let solution = Solution::from_label(&label);
+        if let Some(e) = label.efficiency
+            && !efficiency::possible(e, solution.work)
+        {
+            self.problems.push(
+                Problem::at(
+                    at.child(if own.efficiency.is_some() {
+                        "efficiency"
+                    } else {
+                        "moves"
+                    }),
+                    ProblemKind::TooLarge,
+                )
+                .reading(e.si().to_string())
+                .accepting(fields::CATHODE_EFFICIENCY.accepted()),
+            );
+            return Some(Solution::from_label(&Label {
+                efficiency: None,
+                ..label
+            }));
+        }
+        Some(solution)
+    }
+
     /// The solution, where it is one that can be chosen; else a Problem that names those which can.
-    fn solution(&mut self, bath: &Bath, path: &FieldPath) -> Option<&'static Solution> {
+    fn solution(&mut self, bath: &Bath, path: &FieldPath) -> Option<Solution> {
+        if let Some(own) = self.own_solution(bath).cloned() {
+            return self.labelled(&own);
+        }
         let found = self.catalogue.solution(&bath.solution);
         let kind = match found.map(|s| s.choosable(self.setting())) {
-            Some(Choosable::Offered | Choosable::NeedsShop) => return found,
+            Some(Choosable::Offered | Choosable::NeedsShop) => return found.copied(),
             Some(Choosable::Never { .. }) => ProblemKind::NotOffered,
             Some(Choosable::NoWindow) => ProblemKind::NoWindow,
             None => ProblemKind::UnknownId,
@@ -672,21 +766,57 @@ impl Resolver<'_> {
             }
             return None;
         };
+        if let Some(own) = self.job.own.metals.iter().find(|m| m.id == stock.id) {
+            return self.own_metal(own, etch.is_some());
+        }
         let metal = Metal::of(&stock.id);
-        let moved = metal.zip(etch).and_then(|(m, b)| Moved::of(m, b.solution));
+        let moved = metal.zip(etch).and_then(|(m, b)| Moved::of(m, &b.solution));
         if metal.is_none() || (etch.is_some() && moved.is_none()) {
             if etch.is_some() {
                 self.stopped_by.push(at.clone());
             }
             let elements = self.catalogue.elements.iter().map(|e| e.id);
             let alloys = self.catalogue.alloys.iter().map(|a| a.id);
+            // A known metal that this solution dissolves in no known way.
+            let kind = match metal {
+                Some(_) => ProblemKind::Contradiction,
+                None => ProblemKind::UnknownId,
+            };
+            let dissolves = |id: &&str| {
+                etch.is_none_or(|b| {
+                    Metal::of(id)
+                        .and_then(|m| Moved::of(m, &b.solution))
+                        .is_some()
+                })
+            };
             self.problems.push(
-                Problem::at(at, ProblemKind::UnknownId)
+                Problem::at(at, kind)
                     .reading(stock.id.as_str())
-                    .one_of(elements.chain(alloys)),
+                    .one_of(elements.chain(alloys).filter(dissolves)),
             );
         }
         moved
+    }
+
+    /// A metal of the person's own, where it is etched.
+    fn own_metal(&mut self, own: &OwnAlloy, etches: bool) -> Option<Moved> {
+        let at = FieldPath::new("own/metals").child(&own.id).child("parts");
+        match Moved::of_own(own) {
+            Ok(moved) => etches.then_some(moved),
+            Err(fault) => {
+                if etches {
+                    self.stopped_by.push(at.clone());
+                }
+                let problem = match fault {
+                    OwnFault::Element(id) => Problem::at(at.child(&id), ProblemKind::UnknownId)
+                        .reading(id)
+                        .one_of(self.catalogue.elements.iter().map(|e| e.id)),
+                    OwnFault::Parts => Problem::at(at, ProblemKind::Contradiction),
+                };
+                self.problems.push(problem);
+                None
+            }
+        }
     }
 
     fn art(&mut self, piece: &Piece, etches: bool, at: &FieldPath) -> PlanArt {
@@ -853,7 +983,9 @@ impl Resolver<'_> {
         let drive = self.drive(step, bench, &path);
         let until = self.until(step, bath, has_start, pieces, &path);
         let use_band = match step.until {
-            Some(Until::Use(of)) => bath.and_then(|b| uses::layer(of, b.solution.metal)),
+            Some(Until::Use(of)) => bath
+                .filter(|b| !b.etches())
+                .and_then(|b| uses::layer(of, b.solution.metal)),
             _ => None,
         };
         PlanStep {
@@ -947,6 +1079,14 @@ impl Resolver<'_> {
             Some(Until::Mean(t)) if etches => Some(PlanUntil::Depth(*t)),
             Some(Until::Mean(t)) => Some(PlanUntil::Mean(*t)),
             Some(Until::Mass(m)) => Some(PlanUntil::Mass(*m)),
+            Some(Until::Use(_)) if etches => {
+                self.problem(at.child("use"), ProblemKind::Contradiction);
+                None
+            }
+            Some(Until::Wear(_)) if etches => {
+                self.problem(at.child("wear"), ProblemKind::Contradiction);
+                None
+            }
             Some(Until::Use(of)) => {
                 let Some(band) = bath.and_then(|b| uses::layer(*of, b.solution.metal)) else {
                     if bath.is_some() {
@@ -1003,12 +1143,37 @@ impl Resolver<'_> {
         }
     }
 
+    /// A metal that a bath holds or that has a price must be one that there is.
+    fn check_metals(&mut self) {
+        let job = self.job;
+        let held = job.baths.iter().flat_map(|bath| {
+            let at = FieldPath::new("baths").child(&bath.id).child("holds");
+            bath.holds
+                .iter()
+                .map(move |h| (at.child(&h.metal), &h.metal))
+        });
+        let at = FieldPath::new("prices");
+        let priced = job.prices.iter().map(|p| (at.child(&p.metal), &p.metal));
+        let elements = self.catalogue.elements.iter().map(|e| e.id);
+        let alloys = self.catalogue.alloys.iter().map(|a| a.id);
+        let known: Vec<&str> = elements.chain(alloys).collect();
+        for (at, metal) in held.chain(priced) {
+            if !known.contains(&metal.as_str()) && !job.own.metals.iter().any(|m| m.id == *metal) {
+                self.problems.push(
+                    Problem::at(at.child("metal"), ProblemKind::UnknownId)
+                        .reading(metal.as_str())
+                        .one_of(known.iter().copied()),
+                );
+            }
+        }
+    }
+
     /// Own values and spreads must name an input of this job.
     fn check_addresses(&mut self) {
         let own = self.job.assume.iter().map(|a| &a.at);
         let spreads = self.job.spreads.iter().map(|s| &s.at);
         for at in own.chain(spreads) {
-            if !self.inputs.has(at) {
+            if !self.inputs.has(at) && !self.refused.contains(at) {
                 self.problems
                     .push(Problem::at(at.clone(), ProblemKind::UnknownId).reading(at.as_str()));
             }

@@ -30,7 +30,7 @@ impl Serialize for Named {
         let mut map = s.serialize_map(Some(2))?;
         map.serialize_entry("name", self.name)?;
         map.serialize_entry(
-            &format!("value_{}", self.value.key_unit),
+            &["value_", self.value.key_unit].concat(),
             &unsigned_zero(self.value.si),
         )?;
         map.end()

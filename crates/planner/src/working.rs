@@ -13,7 +13,6 @@ use chemistry::element::element_of;
 use chemistry::faraday::FARADAY;
 use chemistry::limiting::diffusion_layer;
 use chemistry::source::{MethodId, Source, WorkId};
-use chemistry::valence_in;
 use geometry::shape::wire_side;
 use quantity::{AnyQuantity, Charge, Fraction, Length, Quantity, Ratio, Thickness, Time, WorkArea};
 
@@ -284,16 +283,20 @@ impl Writer<'_> {
         let at = FieldPath::new("baths").child(&bath.id);
         // An alloy's is a sum over its parts, each with its own valence: its result stands in the growth.
         if let Some(moved) = self.plan.first_moved()
-            && let Some(element) = element_of(moved.id)
-            && let Some(valence) = valence_in(element.id, bath.solution)
+            && let Some(element) = element_of(&moved.id)
+            && let [(only, _)] = moved.parts()
+            && *only == element.id
         {
+            // As it was counted with: the solution's, or what the person's own label says.
+            let per_mole = element.molar_mass.value.si() / FARADAY.value.si();
+            let valence = (per_mole / moved.equivalent.si()).round();
             let result = Named::new("equivalent", moved.equivalent);
             self.add(
                 "equivalent",
                 at.clone(),
                 vec![
                     Named::new("molar_mass", element.molar_mass.value),
-                    count("valence", f64::from(valence)),
+                    count("valence", valence),
                     Named::new("faraday", FARADAY.value),
                 ],
                 result,
@@ -362,7 +365,7 @@ impl Writer<'_> {
             return;
         };
         let mut sources = self.source(bath.efficiency);
-        sources.extend(density_source(moved.id));
+        sources.extend(density_source(&moved.id));
         let values = vec![
             Named::new("equivalent", moved.equivalent),
             Named::new("efficiency", efficiency),

@@ -43,44 +43,43 @@ pub enum Unreadable {
 /// assert_eq!(read::<Length>("15 mn", mm), Err(Unreadable::UnknownUnit("mn".into())));
 /// ```
 pub fn read<Q: Quantity>(text: &str, default: &'static Unit) -> Result<Reading<Q>, Unreadable> {
+    // The work is done once for all kinds: a copy for each would be a tenth of the page.
+    read_si(text, Q::KEY_UNIT == "s", Q::UNITS, default).map(|(si, unit, echo)| Reading {
+        value: Q::from_si(si),
+        unit,
+        echo,
+    })
+}
+
+/// The number in SI, its unit, and whether to show it back.
+fn read_si(
+    text: &str,
+    is_time: bool,
+    units: &'static [Unit],
+    default: &'static Unit,
+) -> Result<(f64, &'static Unit, bool), Unreadable> {
     let text = tidy(text);
     if text.is_empty() {
         return Err(Unreadable::Empty);
     }
-    if Q::KEY_UNIT == "s" {
-        if let Some(done) = clock_form(&text) {
-            return done.map(|seconds| Reading {
-                value: Q::from_si(seconds),
-                unit: &Q::UNITS[0],
-                echo: true,
-            });
-        }
-        if let Some(done) = mixed_time(&text, Q::UNITS) {
-            return done.map(|seconds| Reading {
-                value: Q::from_si(seconds),
-                unit: &Q::UNITS[0],
-                echo: true,
-            });
-        }
+    if is_time && let Some(done) = clock_form(&text).or_else(|| mixed_time(&text, units)) {
+        return done.map(|seconds| (seconds, &units[0], true));
     }
     let number = number(&text)?;
     let rest = text[number.end..].trim();
     let unit = if rest.is_empty() {
         default
     } else {
-        find_unit(Q::UNITS, rest).ok_or_else(|| Unreadable::UnknownUnit(rest.to_owned()))?
+        find_unit(units, rest).ok_or_else(|| Unreadable::UnknownUnit(rest.to_owned()))?
     };
     let si = unit.to_si(number.value);
     if !si.is_finite() {
         return Err(Unreadable::NotFinite(text));
     }
-    Ok(Reading {
-        value: Q::from_si(si),
-        unit,
-        echo: number.unusual
-            || unit.symbol != default.symbol
-            || rest.starts_with('M') && unit.symbol.starts_with('m'),
-    })
+    let echo = number.unusual
+        || unit.symbol != default.symbol
+        || rest.starts_with('M') && unit.symbol.starts_with('m');
+    Ok((si, unit, echo))
 }
 
 /// Plain spaces for every kind of space, a plain minus for the printed one, no outer spaces.

@@ -125,13 +125,18 @@ impl<Q: Quantity> Range<Q> {
 impl<Q: Quantity> Serialize for Range<Q> {
     fn serialize<S: Serializer>(&self, s: S) -> Result<S::Ok, S::Error> {
         let mut map = s.serialize_map(Some(3))?;
-        for (name, q) in [
+        let ends = [
             ("likely", self.likely),
             ("low", self.low),
             ("high", self.high),
-        ] {
-            map.serialize_entry(&format!("{name}_{}", Q::KEY_UNIT), &unsigned_zero(q.si()))?;
+        ];
+        for (name, q) in ends {
+            map.serialize_entry(&key(name, Q::KEY_UNIT), &unsigned_zero(q.si()))?;
         }
         map.end()
     }
+}
+
+fn key(name: &str, unit: &str) -> String {
+    [name, "_", unit].concat()
 }

@@ -3,6 +3,30 @@
 use web_sys::{HtmlInputElement, HtmlSelectElement};
 use yew::prelude::*;
 
+/// Words of a choice with their labels: a fixed table, or one put together for this job.
+#[derive(Clone, PartialEq)]
+pub enum Options {
+    /// A fixed table.
+    Fixed(&'static [(&'static str, &'static str)]),
+    /// Put together.
+    Made(Vec<(&'static str, &'static str)>),
+}
+
+impl From<&'static [(&'static str, &'static str)]> for Options {
+    fn from(table: &'static [(&'static str, &'static str)]) -> Self {
+        Options::Fixed(table)
+    }
+}
+
+impl Options {
+    fn all(&self) -> &[(&'static str, &'static str)] {
+        match self {
+            Options::Fixed(table) => table,
+            Options::Made(list) => list,
+        }
+    }
+}
+
 /// What a select needs.
 #[derive(Properties, PartialEq)]
 pub struct SelectProps {
@@ -11,7 +35,7 @@ pub struct SelectProps {
     /// What it is.
     pub label: AttrValue,
     /// Words and their labels.
-    pub options: &'static [(&'static str, &'static str)],
+    pub options: Options,
     /// The picked word.
     pub picked: AttrValue,
     /// Picked another.
@@ -29,7 +53,7 @@ pub fn Select(props: &SelectProps) -> Html {
             <label for={props.id.clone()}>{ &props.label }</label>
             <div class="entry">
                 <select id={props.id.clone()} {onchange}>
-                    for (word, label) in props.options {
+                    for (word, label) in props.options.all() {
                         <option key={*word} value={*word} selected={props.picked == *word}>{ *label }</option>
                     }
                 </select>

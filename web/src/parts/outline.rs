@@ -1,12 +1,11 @@
 //! Draws a shape's outline points as a small picture.
 
-use planner::Shape;
+use planner::outline::Ring;
 use quantity::Quantity;
 use yew::prelude::*;
 
-/// A picture of a shape from its outline points, filling a square.
-pub fn picture(shape: &Shape) -> Html {
-    let rings = shape.outline();
+/// A picture from a shape's outline points, filling a square.
+pub fn picture(rings: &[Ring]) -> Html {
     let points = || rings.iter().flat_map(|r| &r.points);
     let reach = points()
         .map(|p| {

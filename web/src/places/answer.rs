@@ -3,7 +3,7 @@
 use crate::parts::layer::{Layer, drawing};
 use crate::parts::note::{Weight, note, octagon};
 use crate::words::{self, number};
-use planner::answer::{Answer, Limit, LimitKind, PieceAnswer, Setting, StepAnswer, When};
+use planner::answer::{Answer, Etched, Limit, LimitKind, PieceAnswer, Setting, StepAnswer, When};
 use planner::{Maybe, Problem};
 use quantity::{Current, Quantity, Time};
 use yew::prelude::*;
@@ -208,6 +208,9 @@ fn outcome(shown: &Shown) -> Html {
         return html! { <p class="soft">{ absence_of(&piece.mean) }</p> };
     };
     let two = |t| number::micrometres(t, 2);
+    if let Some(etched) = &piece.etched {
+        return etch_outcome(etched);
+    }
     let thinnest = piece.thinnest.known().map(|t| {
         let place = piece
             .thin_place
@@ -238,10 +241,72 @@ fn outcome(shown: &Shown) -> Html {
     }
 }
 
+/// What an etch leaves.
+fn etch_outcome(etched: &Etched) -> Html {
+    let Some(depth) = etched.depth.known() else {
+        return html! { <p class="soft">{ absence_of(&etched.depth) }</p> };
+    };
+    let left = etched.left.known().map(|l| number::millimetres(l.likely));
+    let two = |t| number::micrometres(t, 2);
+    html! {
+        <div class="outcome">
+            <p class="have">
+                <strong id="mean">{ number::thickness(depth.likely) }</strong>{ " deep" }
+                if let Some(left) = left {
+                    { ", " }<strong>{ left }</strong>{ " left under it" }
+                }
+            </p>
+            <p class="soft">{ format!("{} {} and {}", words::RANGE_NOTE, two(depth.low), two(depth.high)) }</p>
+            <p class="soft">{ words::LEADS }</p>
+        </div>
+    }
+}
+
 fn absence_of<T>(maybe: &Maybe<T>) -> String {
     match maybe {
         Maybe::Absent(absence) => words::notices::absence(absence),
         Maybe::Known(_) => String::new(),
+    }
+}
+
+/// Lines, openings, mass: what an etch makes of the sheet.
+fn etch_also(etched: &Etched, piece: &PieceAnswer, shown: &Shown) -> Html {
+    let longer = etched
+        .fine_line
+        .known()
+        .map(|r| format!("{} ×", number::in_symbol(r.likely.into(), "", 3)));
+    let after = etched
+        .opening_after
+        .known()
+        .map(|w| number::millimetres(w.likely));
+    let line = etched
+        .line_to_draw
+        .known()
+        .map(|w| number::millimetres(w.likely));
+    let mass = piece.mass.known().map(|m| number::mass(m.likely));
+    let area = piece.area.known().map(|a| number::area(a.likely));
+    let density = shown
+        .answer
+        .steps
+        .last()
+        .and_then(|s| s.density.known())
+        .map(|d| number::density(d.likely));
+    html! {
+        <dl class="also">
+            { term("Fine lines need", longer) }
+            { term("Openings, after", after) }
+            { term("Line to draw", line) }
+            { term("Dissolved", mass) }
+            { term("Open to the bath", area) }
+            { term("Density", density) }
+        </dl>
+    }
+}
+
+fn term(name: &str, value: Option<String>) -> Html {
+    match value {
+        Some(value) => html! { <div><dt>{ name }</dt><dd>{ value }</dd></div> },
+        None => Html::default(),
     }
 }
 
@@ -263,15 +328,11 @@ fn also(piece: &PieceAnswer, shown: &Shown) -> Html {
         .and_then(|s| s.density.known())
         .map(|d| number::density(d.likely));
     let ruled = last.and_then(|s| s.ruled_by).map(words::ruling);
-    let term = |name: &str, value: Option<String>| match value {
-        Some(value) => html! { <div><dt>{ name }</dt><dd>{ value }</dd></div> },
-        None => Html::default(),
-    };
     html! {
         <dl class="also">
             { term("Inside across, after", bore) }
             { term("Inside across, to make", make) }
-            { term("Copper on the piece", mass) }
+            { term("Metal on the piece", mass) }
             { term("Gets wet", area) }
             { term("Density", density.map(|d| ruled.map_or(d.clone(), |r| format!("{d}, {r}")))) }
         </dl>
@@ -320,7 +381,7 @@ pub fn problems(shown: &Shown, on_page: &[Problem]) -> Html {
     }
 }
 
-/// The layer, to scale.
+/// The layer, to scale, with what else there is to say of the piece.
 pub fn layer(shown: &Shown) -> Html {
     let Some(piece) = shown.answer.pieces.first() else {
         return Html::default();
@@ -328,6 +389,14 @@ pub fn layer(shown: &Shown) -> Html {
     let Some(mean) = piece.mean.known() else {
         return Html::default();
     };
+    if let Some(etched) = &piece.etched {
+        return html! {
+            <section class="card wall">
+                <h2>{ words::SHEET }</h2>
+                { etch_also(etched, piece, shown) }
+            </section>
+        };
+    }
     let layer = Layer {
         mean: mean.likely,
         thickest: piece.thickest.known().map(|t| t.likely),

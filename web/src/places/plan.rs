@@ -1,7 +1,7 @@
 //! Plan: the questions and the answer.
 
 use super::answer::{self, Shown};
-use super::questions::questions;
+use super::questions::Questions;
 use super::setup::Setup;
 use super::working::{WorkingView, worth_showing};
 use crate::parts::NumberField;
@@ -47,14 +47,22 @@ impl Ask {
             .unwrap_or_else(|| words::empty_field(address).to_owned())
     }
 
+    /// The word picked there for the present process.
+    pub fn scoped(&self, address: &str) -> AttrValue {
+        AttrValue::from(self.state.draft.scoped(address).to_owned())
+    }
+
     /// Picks a word at an address.
-    pub fn pick(&self, address: &'static str) -> Callback<String> {
+    pub fn pick(&self, address: &str) -> Callback<String> {
+        let address = address.to_owned();
         self.act
-            .reform(move |word| Action::Picked(address.to_owned(), word))
+            .reform(move |word| Action::Picked(address.clone(), word))
     }
 
     /// A number field.
-    pub fn field(&self, address: &'static str) -> Html {
+    pub fn field(&self, address: &str) -> Html {
+        let id = AttrValue::from(address.to_owned());
+        let typed = address.to_owned();
         let text = self.state.draft.text(address);
         let label = words::field(address);
         let read = entries::read(address, text);
@@ -71,9 +79,9 @@ impl Ask {
                 .map(|p| words::problem(p, label))
         });
         html! {
-            <NumberField key={address} id={address} {label} {unit} text={text.to_owned()} empty={words::empty_field(address)}
+            <NumberField key={address} {id} {label} {unit} text={text.to_owned()} empty={words::empty_field(address)}
                 echo={echo.map(AttrValue::from)} problem={problem.map(AttrValue::from)}
-                ontext={self.act.reform(move |text| Action::Typed(address.to_owned(), text))}
+                ontext={self.act.reform(move |text| Action::Typed(typed.clone(), text))}
                 onleave={self.act.reform(|()| Action::Left)} />
         }
     }
@@ -115,7 +123,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { answer::layer(shown) }
             </div>
             <div class="ask">
-                { questions(ask) }
+                <Questions ask={ask.clone()} />
                 <Setup ask={ask.clone()} />
                 <div class="actions">
                     <button type="button" class="button" onclick={undo} disabled={!ask.state.can_undo()}>{ words::UNDO }</button>
@@ -143,9 +151,11 @@ pub fn Plan(props: &PlanProps) -> Html {
 
 /// The words for what the piece is made of, for the drawing.
 pub fn core(state: &State) -> &'static str {
-    match state.draft.text(at::BASE) {
-        "metal" => "copper",
-        "unknown" => "the piece",
-        _ => "the piece, sealed and coated",
+    match state.draft.scoped(at::BASE) {
+        "copper" | "graphite" | "silver" => "the piece, sealed and coated",
+        id => match words::metal(id) {
+            "" => "the piece",
+            name => name,
+        },
     }
 }

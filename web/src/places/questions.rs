@@ -1,78 +1,122 @@
-//! The three questions.
+//! The questions: what happens, what it is, how big, what for.
 
 use super::plan::Ask;
-use crate::parts::choice::Card;
+use crate::parts::choice::{Card, Options};
 use crate::parts::outline::{measured, picture};
 use crate::parts::{Cards, Select};
-use crate::state::at;
+use crate::state::{at, kinds};
 use crate::words::{self, number};
-use planner::Shape;
 use planner::job::step::USES;
 use planner::uses::layer;
-use quantity::Length;
+use planner::{Catalogue, Preset, Shape};
 use yew::prelude::*;
 
-/// All three.
-pub fn questions(ask: &Ask) -> Html {
+/// What the questions need.
+#[derive(Properties, PartialEq)]
+pub struct QuestionsProps {
+    /// The draft and the ways to change it.
+    pub ask: Ask,
+}
+
+/// All of them.
+#[component]
+pub fn Questions(props: &QuestionsProps) -> Html {
+    let more = use_state_eq(|| false);
+    let toggle = {
+        let more = more.clone();
+        Callback::from(move |_: MouseEvent| more.set(!*more))
+    };
+    let ask = &props.ask;
     html! {
         <>
-            { what(ask) }
+            { what(ask, *more, toggle) }
             { how_big(ask) }
             { what_for(ask) }
         </>
     }
 }
 
-fn what(ask: &Ask) -> Html {
-    let cards = words::SHAPES
+fn what(ask: &Ask, more: bool, toggle: Callback<MouseEvent>) -> Html {
+    let processes = words::PROCESSES
         .iter()
-        .map(|(word, label)| Card {
-            word,
-            label: AttrValue::from(*label),
-            remark: AttrValue::default(),
-            drawing: Some(shape_picture(word)),
-        })
+        .map(|(word, label)| plain_card(word, label))
         .collect::<Vec<_>>();
+    let etches = is_etch(ask);
+    let all = if etches { kinds::ETCHED } else { kinds::GROWN };
+    let picked = ask.scoped(at::SHAPE);
+    let shown = |n: usize, word: &str| more || n < kinds::FIRST || word == picked.as_str();
+    let mut cards: Vec<Card> = all
+        .iter()
+        .enumerate()
+        .filter(|(n, word)| shown(*n, word))
+        .map(|(_, word)| kind_card(word))
+        .collect();
+    cards.push(kind_card("area"));
+    let label = if more { words::FEWER } else { words::MORE };
     html! {
         <section class="card">
             <h2>{ words::WHAT }</h2>
-            <Cards id={at::SHAPE} legend={words::WHAT} {cards} picked={ask.text(at::SHAPE)} across={true} onpick={ask.pick(at::SHAPE)} />
+            <Cards id={at::PROCESS} legend={words::field(at::PROCESS)} cards={processes} picked={ask.text(at::PROCESS)} across={true}
+                onpick={ask.pick(at::PROCESS)} />
+            <div class="kinds">
+                <Cards id={at::SHAPE} legend={words::WHAT} {cards} {picked} across={true}
+                    onpick={ask.pick(&ask.state.draft.scope(at::SHAPE))} />
+            </div>
+            if !etches {
+                <button type="button" class="link" aria-expanded={more.to_string()} onclick={toggle}>{ label }</button>
+            }
         </section>
     }
 }
 
-fn shape_picture(word: &str) -> Html {
-    match word {
-        "band" => picture(&Shape::Band {
-            bore: Length::mm(17.0),
-            wall: Length::mm(3.2),
-            width: Length::mm(6.0),
-        }),
-        "torus" => picture(&Shape::Torus {
-            bore: Length::mm(17.0),
-            wire_d: Length::mm(1.6),
-        }),
-        _ => measured(),
+fn is_etch(ask: &Ask) -> bool {
+    ask.text(at::PROCESS).as_str() == "etch"
+}
+
+fn plain_card(word: &'static str, label: &'static str) -> Card {
+    Card {
+        word,
+        label: AttrValue::from(label),
+        remark: AttrValue::default(),
+        drawing: None,
+    }
+}
+
+fn kind_card(word: &'static str) -> Card {
+    let drawing = match (Preset::of_id(word), Shape::of_id(word)) {
+        (Some(preset), _) => picture(&preset.outline()),
+        (None, Some(shape)) => picture(&shape.outline()),
+        (None, None) => measured(),
+    };
+    Card {
+        drawing: Some(drawing),
+        ..plain_card(word, words::kind(word))
     }
 }
 
 fn how_big(ask: &Ask) -> Html {
-    let shape = ask.text(at::SHAPE);
-    let sizes: &[&str] = match shape.as_str() {
-        "torus" => &[at::TORUS_BORE, at::TORUS_WIRE],
-        "area" => &[at::AREA],
-        _ => &[at::BAND_BORE, at::BAND_WALL, at::BAND_WIDTH],
-    };
+    let kind = kinds::of(ask.scoped(at::SHAPE).as_str());
+    let sizes = kind
+        .as_ref()
+        .map_or_else(|| vec![at::AREA.to_owned()], kinds::addresses);
+    let hollow = kind.is_some_and(|k| k.parts.iter().any(|p| p.shape.recess().is_some()));
     html! {
         <section class="card">
             <h2>{ words::HOW_BIG }</h2>
             <div class="fields">
-                for address in sizes {
+                // In an etch the sheet's thickness is asked once, as what may be dissolved.
+                for address in sizes.iter().filter(|a| !(is_etch(ask) && a.ends_with("/thickness"))) {
                     { ask.field(address) }
                 }
-                if shape.as_str() == "area" {
-                    <Select key={at::METHOD} id={at::METHOD} label={words::field(at::METHOD)} options={words::options(at::METHOD)}
-                        picked={ask.text(at::METHOD)} onpick={ask.pick(at::METHOD)} />
+                if ask.scoped(at::SHAPE).as_str() == "area" {
+                    { select(ask, at::METHOD) }
+                }
+                if hollow {
+                    { select(ask, at::OPENING_WAY) }
+                }
+                if is_etch(ask) {
+                    { ask.field(at::STOCK) }
+                    { ask.field(at::OPEN) }
                 }
                 { ask.field(at::COUNT) }
                 { ask.field(at::HANGER_WIRE) }
@@ -82,34 +126,47 @@ fn how_big(ask: &Ask) -> Html {
     }
 }
 
+/// A select over a plain address.
+pub fn select(ask: &Ask, address: &'static str) -> Html {
+    html! {
+        <Select key={address} id={address} label={words::field(address)} options={Options::from(words::options(address))}
+            picked={ask.text(address)} onpick={ask.pick(address)} />
+    }
+}
+
 fn what_for(ask: &Ask) -> Html {
-    let picked = ask.text(at::UNTIL);
+    let picked = ask.scoped(at::UNTIL);
+    let etches = is_etch(ask);
+    let metal = Catalogue::standard()
+        .solution(ask.scoped(at::SOLUTION).as_str())
+        .map_or("", |s| s.metal);
     let mut cards: Vec<Card> = USES
         .iter()
+        .filter(|_| !etches)
         .filter_map(|(word, of)| {
-            let band = layer(*of, "Cu")?;
-            let whole = |t| number::micrometres(t, 2);
+            let band = layer(*of, metal)?;
+            let two = |t| number::micrometres_plain(t, 2);
+            let range = if band.least == band.most {
+                two(band.most)
+            } else {
+                format!("{}–{}", two(band.least), two(band.most))
+            };
             Some(Card {
-                word,
-                label: AttrValue::from(words::use_label(*of)),
-                remark: AttrValue::from(format!(
-                    "{}–{}\u{a0}µm",
-                    whole(band.least),
-                    whole(band.most)
-                )),
-                drawing: None,
+                remark: AttrValue::from(format!("{range}\u{a0}µm")),
+                ..plain_card(word, words::use_label(*of))
             })
         })
         .collect();
-    cards.extend(words::AIMS.iter().map(|(word, label)| Card {
-        word,
-        label: AttrValue::from(*label),
-        remark: AttrValue::default(),
-        drawing: None,
-    }));
+    let aims = if etches {
+        words::ETCH_AIMS
+    } else {
+        words::AIMS
+    };
+    cards.extend(aims.iter().map(|(word, label)| plain_card(word, label)));
     let own = match picked.as_str() {
         "mean" => Some(at::MEAN),
         "thinnest" => Some(at::THINNEST),
+        "depth" => Some(at::DEPTH),
         "time" => Some(at::TIME),
         "clock" => Some(at::CLOCK),
         _ => None,
@@ -117,9 +174,18 @@ fn what_for(ask: &Ask) -> Html {
     html! {
         <section class="card">
             <h2>{ words::WHAT_FOR }</h2>
-            <Cards id={at::UNTIL} legend={words::WHAT_FOR} {cards} {picked} onpick={ask.pick(at::UNTIL)} />
+            <Cards id={at::UNTIL} legend={words::WHAT_FOR} {cards} {picked} onpick={ask.pick(&ask.state.draft.scope(at::UNTIL))} />
             if let Some(address) = own {
                 <div class="fields own">{ ask.field(address) }</div>
+            }
+            if etches {
+                <div class="fields own">
+                    { select(ask, at::RESIST) }
+                    { select(ask, at::LEAD) }
+                    { select(ask, at::MODEL) }
+                    { ask.field(at::OPENING) }
+                    { ask.field(at::LAND) }
+                </div>
             }
         </section>
     }

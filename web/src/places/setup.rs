@@ -1,9 +1,13 @@
 //! Bath, supply and coat: one quiet line, and everything behind it.
 
 use super::plan::Ask;
+use super::questions::select;
 use crate::parts::Select;
+use crate::parts::choice::Options;
 use crate::state::at;
 use crate::words;
+use planner::job::own::PROCESSES;
+use planner::{Catalogue, Setting};
 use yew::prelude::*;
 
 /// What the set-up needs.
@@ -41,37 +45,76 @@ pub fn Setup(props: &SetupProps) -> Html {
 
 /// The set-up in one line.
 fn line(ask: &Ask) -> String {
-    let option = |address: &str| words::option_label(address, &ask.text(address));
-    let cover = if ask.text(at::COVER).as_str() == "on" {
+    let draft = &ask.state.draft;
+    let process = ask.text(at::PROCESS);
+    let base_address = draft.scope(at::BASE);
+    let base = words::option_label(&base_address, draft.scoped(at::BASE));
+    let cover = if process.as_str() == "electroform" && ask.text(at::COVER).as_str() == "on" {
         format!("Covering for {} first. ", ask.shown(at::COVER_TIME))
     } else {
         String::new()
     };
     format!(
-        "Copper, acid bath, {}. Piece: {}. {cover}My supply: {} to {}, in steps of {}.",
-        option(at::STIRRING),
-        option(at::BASE),
+        "{}, {}. Piece: {base}. {cover}My supply: {} to {}, in steps of {}.",
+        words::solution(draft.scoped(at::SOLUTION)),
+        words::option_label(at::STIRRING, &ask.text(at::STIRRING)),
         ask.shown(at::LOWEST),
         ask.shown(at::HIGHEST),
         ask.shown(at::DISPLAY_STEP),
     )
 }
 
+/// The solutions of this process that may be used where the person works.
+fn solutions(ask: &Ask) -> Vec<(&'static str, &'static str)> {
+    let process = ask.text(at::PROCESS);
+    let setting = match ask.text(at::PLACE).as_str() {
+        "class" => Setting::Class,
+        "shop" => Setting::Shop,
+        _ => Setting::Home,
+    };
+    let catalogue = Catalogue::standard();
+    let mut all: Vec<(&'static str, &'static str)> = catalogue
+        .offered(setting)
+        .filter(|s| {
+            PROCESSES
+                .iter()
+                .any(|(word, p)| *word == process.as_str() && *p == s.process)
+        })
+        .map(|s| (s.id, words::solution(s.id)))
+        .collect();
+    // One that was picked for another place stays in the list: its limit says what is wrong with it.
+    let picked = ask.scoped(at::SOLUTION);
+    if !all.iter().any(|(id, _)| *id == picked.as_str())
+        && let Some(solution) = catalogue.solution(picked.as_str())
+    {
+        all.push((solution.id, words::solution(solution.id)));
+    }
+    all
+}
+
 fn panel(ask: &Ask) -> Html {
+    let draft = &ask.state.draft;
+    let process = ask.text(at::PROCESS);
+    let grows = process.as_str() == "electroform";
     let drive = ask.text(at::DRIVE);
     let own = match drive.as_str() {
         "density" => Some(at::DENSITY),
         "current" => Some(at::CURRENT),
         _ => None,
     };
-    let covers = ask.text(at::COVER).as_str() == "on";
+    let covers = grows && ask.text(at::COVER).as_str() == "on";
     html! {
         <>
             { group("Piece", html! {
                 <>
-                    { select(ask, at::BASE) }
-                    { ask.field(at::WANTED_BORE) }
-                    { select(ask, at::COVER) }
+                    { scoped(ask, at::BASE, Options::from(words::options(&draft.scope(at::BASE)))) }
+                    if process.as_str() != "etch" {
+                        { ask.field(at::WANTED_BORE) }
+                        { ask.field(at::RATIO) }
+                    }
+                    if grows {
+                        { select(ask, at::COVER) }
+                    }
                     if covers {
                         { ask.field(at::COVER_DENSITY) }
                         { ask.field(at::COVER_TIME) }
@@ -85,11 +128,13 @@ fn panel(ask: &Ask) -> Html {
             }) }
             { group("Bath", html! {
                 <>
+                    { select(ask, at::PLACE) }
+                    { scoped(ask, at::SOLUTION, Options::Made(solutions(ask))) }
                     { select(ask, at::STIRRING) }
                     { select(ask, at::ARRANGEMENT) }
                     { ask.field(at::DISTANCE) }
+                    { ask.field(at::VOLUME) }
                     { ask.field(at::EFFICIENCY) }
-                    { select(ask, at::PLACE) }
                 </>
             }) }
             { group("Supply", html! {
@@ -104,18 +149,19 @@ fn panel(ask: &Ask) -> Html {
     }
 }
 
+/// A select that each process has its own word of.
+fn scoped(ask: &Ask, address: &'static str, options: Options) -> Html {
+    html! {
+        <Select key={address} id={address} label={words::field(address)} {options} picked={ask.scoped(address)}
+            onpick={ask.pick(&ask.state.draft.scope(address))} />
+    }
+}
+
 fn group(name: &str, fields: Html) -> Html {
     html! {
         <fieldset class="group">
             <legend>{ name }</legend>
             <div class="fields">{ fields }</div>
         </fieldset>
-    }
-}
-
-fn select(ask: &Ask, address: &'static str) -> Html {
-    html! {
-        <Select key={address} id={address} label={words::field(address)} options={words::options(address)}
-            picked={ask.text(address)} onpick={ask.pick(address)} />
     }
 }

@@ -3,21 +3,35 @@
 
 use super::draft::{Draft, FORMAT};
 use super::entries::at;
+use super::kinds;
 use std::collections::BTreeMap;
 
 const TEXTS: &[(&str, &str)] = &[
+    (at::PROCESS, "electroform"),
     (at::SHAPE, "torus"),
-    (at::BAND_BORE, "17.6"),
-    (at::BAND_WALL, "1.5"),
-    (at::BAND_WIDTH, "6"),
-    (at::TORUS_BORE, "22"),
-    (at::TORUS_WIRE, "2"),
+    ("pieces/p1/extent@etch", "sheet"),
+    (at::SOLUTION, "cu_acid_form"),
+    ("baths/b1/solution@electroplate", "au_acid"),
+    ("baths/b1/solution@etch", "et_cuso4_cu"),
+    ("pieces/p1/extent/parts/a/shape/torus/bore", "22"),
+    ("pieces/p1/extent/parts/a/shape/torus/wire_d", "2"),
     (at::AREA, "11.4"),
     (at::METHOD, "mesh"),
     (at::COUNT, "2"),
     (at::HANGER_WIRE, "0.8"),
     (at::HANGER_WET, "20"),
     (at::BASE, "copper"),
+    ("pieces/p1/base@electroplate", "Ag925"),
+    ("pieces/p1/base@etch", "Cu"),
+    (at::OPEN, "40"),
+    (at::STOCK, "0.8"),
+    (at::OPENING, ""),
+    (at::LAND, ""),
+    (at::MODEL, "flat"),
+    (at::RESIST, "varnish"),
+    (at::LEAD, "plus"),
+    (at::DEPTH, "150"),
+    (at::OPENING_WAY, "to"),
     (at::COVER, "on"),
     (at::COVER_DENSITY, "1.5"),
     (at::COVER_TIME, "20"),
@@ -25,6 +39,8 @@ const TEXTS: &[(&str, &str)] = &[
     (at::DENSITY, "1.2"),
     (at::CURRENT, "140"),
     (at::UNTIL, "earring"),
+    ("steps/s2/until@electroplate", "earring"),
+    ("steps/s2/until@etch", "depth"),
     (at::MEAN, "200"),
     (at::THINNEST, "150"),
     (at::CLOCK, "16:20"),
@@ -32,6 +48,7 @@ const TEXTS: &[(&str, &str)] = &[
     (at::STIRRING, "still"),
     (at::ARRANGEMENT, "one_side"),
     (at::DISTANCE, "80"),
+    (at::VOLUME, "1"),
     (at::LOWEST, "10"),
     (at::HIGHEST, "3"),
     (at::DISPLAY_STEP, "10"),
@@ -60,5 +77,7 @@ pub fn complete(mut draft: Draft) -> Draft {
             .entry((*at).to_owned())
             .or_insert_with(|| (*text).to_owned());
     }
+    let shape = draft.scoped(at::SHAPE).to_owned();
+    kinds::fill_in(&mut draft, &shape);
     draft
 }

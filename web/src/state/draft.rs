@@ -25,6 +25,23 @@ impl Draft {
         self.texts.get(at).map_or("", String::as_str)
     }
 
+    /// The address of a choice that each process has its own of: growing's is the plain one.
+    pub fn scope(&self, at: &str) -> String {
+        match self.text("steps/s2/kind") {
+            "electroplate" => format!("{at}@electroplate"),
+            "etch" => format!("{at}@etch"),
+            _ => at.to_owned(),
+        }
+    }
+
+    /// The word picked there for the present process; growing's where the process has none of its own.
+    pub fn scoped(&self, at: &str) -> &str {
+        match self.text(&self.scope(at)) {
+            "" => self.text(at),
+            word => word,
+        }
+    }
+
     /// The last readable text at an address.
     pub fn good(&self, at: &str) -> Option<&str> {
         self.good.get(at).map(String::as_str)

@@ -7,18 +7,34 @@ use quantity::{Quantity, print};
 
 /// Addresses used by the page.
 pub mod at {
-    /// Which shape, or `area`.
+    /// Growing, a thin coat, or an etch.
+    pub const PROCESS: &str = "steps/s2/kind";
+    /// Which kind of piece, or `area`; asked apart for an etch.
     pub const SHAPE: &str = "pieces/p1/extent";
-    /// Band: inner diameter.
-    pub const BAND_BORE: &str = "pieces/p1/extent/parts/a/shape/band/bore";
-    /// Band: wall.
-    pub const BAND_WALL: &str = "pieces/p1/extent/parts/a/shape/band/wall";
-    /// Band: width.
-    pub const BAND_WIDTH: &str = "pieces/p1/extent/parts/a/shape/band/width";
-    /// Round wire: inner diameter.
-    pub const TORUS_BORE: &str = "pieces/p1/extent/parts/a/shape/torus/bore";
-    /// Round wire: thickness.
-    pub const TORUS_WIRE: &str = "pieces/p1/extent/parts/a/shape/torus/wire_d";
+    /// The solution; asked apart for each process.
+    pub const SOLUTION: &str = "baths/b1/solution";
+    /// Volume of the bath.
+    pub const VOLUME: &str = "baths/b1/volume";
+    /// Open share of a masked sheet.
+    pub const OPEN: &str = "pieces/p1/open";
+    /// Thickness of the sheet.
+    pub const STOCK: &str = "pieces/p1/base/metal/thickness";
+    /// Width of the openings in the film.
+    pub const OPENING: &str = "pieces/p1/artwork/opening";
+    /// Width of metal to be left.
+    pub const LAND: &str = "pieces/p1/artwork/land_wanted";
+    /// Fine lines or a wide field.
+    pub const MODEL: &str = "pieces/p1/artwork/model";
+    /// The film.
+    pub const RESIST: &str = "pieces/p1/artwork/resist";
+    /// The lead on the sheet.
+    pub const LEAD: &str = "pieces/p1/artwork/lead";
+    /// Depth of an etch.
+    pub const DEPTH: &str = "steps/s2/until/depth";
+    /// Which way a hollow looks.
+    pub const OPENING_WAY: &str = "pieces/p1/opening";
+    /// Thinnest over average, the person's own.
+    pub const RATIO: &str = "pieces/p1/min_over_mean";
     /// Area known.
     pub const AREA: &str = "pieces/p1/extent/area/one_side";
     /// How it was measured.
@@ -160,11 +176,13 @@ impl Declared for TimeOfDay {
 
 /// Every field: address and declaration.
 pub const ENTRIES: &[(&str, &dyn Declared)] = &[
-    (at::BAND_BORE, &fields::BORE),
-    (at::BAND_WALL, &fields::WALL),
-    (at::BAND_WIDTH, &fields::WIDTH),
-    (at::TORUS_BORE, &fields::BORE),
-    (at::TORUS_WIRE, &fields::RING_WIRE),
+    (at::VOLUME, &fields::VOLUME),
+    (at::OPEN, &fields::OPEN),
+    (at::STOCK, &fields::STOCK),
+    (at::OPENING, &fields::ART_OPENING),
+    (at::LAND, &fields::ART_LAND),
+    (at::DEPTH, &fields::UNTIL_DEPTH),
+    (at::RATIO, &fields::MIN_OVER_MEAN),
     (at::AREA, &fields::ONE_SIDE),
     (at::COUNT, &fields::COUNT),
     (at::HANGER_WIRE, &fields::HANGER_WIRE),
@@ -202,6 +220,11 @@ pub const COVER_MINUTES: Field<quantity::Time> = Field {
 
 /// Fields that may stay empty.
 pub const OPTIONAL: &[&str] = &[
+    at::VOLUME,
+    at::STOCK,
+    at::OPENING,
+    at::LAND,
+    at::RATIO,
     at::WANTED_BORE,
     at::EFFICIENCY,
     at::LOWEST,
@@ -213,12 +236,16 @@ pub const OPTIONAL: &[&str] = &[
     at::HANGER_WET,
 ];
 
-/// The declaration at an address.
+/// The declaration at an address; every size of a shape has its shape's own.
 pub fn declared(at: &str) -> Option<&'static dyn Declared> {
-    ENTRIES
+    let listed = ENTRIES
         .iter()
         .find(|(path, _)| *path == at)
-        .map(|(_, d)| *d)
+        .map(|(_, d)| *d);
+    listed.or_else(|| {
+        let (_, size) = at.split_once("/shape/")?.1.split_once('/')?;
+        fields::shape_size(size).map(|field| field as &dyn Declared)
+    })
 }
 
 /// Reads the text of a field. An empty optional one has no echo and no Problem.

@@ -3,14 +3,15 @@
 
 use super::draft::Draft;
 use super::entries::{self, at};
+use super::kinds;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
-    Area, Assume, Base, Bath, Bench, Coat, Coated, Counter, Drive, Extent, Fit, Hanger, InBath,
-    Method, NIGHT_FROM, NIGHT_TO, Part, Piece, Place, Start, Step, Stock, Supply, Until, bath,
-    piece, step,
+    Area, Artwork, Assume, Base, Bath, Bench, Coat, Coated, Counter, Drive, Extent, Fit, Hanger,
+    InBath, Lead, Method, Model, NIGHT_FROM, NIGHT_TO, Part, Piece, Place, Resist, Sides, Start,
+    Step, Stock, Supply, Until, bath, own, piece, step,
 };
-use planner::{Arrangement, FieldPath, Job, Problem, Shape};
-use quantity::Quantity;
+use planner::{Arrangement, Catalogue, FieldPath, Job, Opening, Problem, Process};
+use quantity::{Length, Quantity};
 
 /// A job and how it was read.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,6 +55,15 @@ pub fn read(draft: &Draft, now: Option<&str>) -> Read {
         stands_in: r.stands_in,
     }
 }
+
+/// The words for the film.
+const RESISTS: [(&str, Resist); 5] = [
+    ("toner", Resist::Toner),
+    ("pen", Resist::Pen),
+    ("varnish", Resist::Varnish),
+    ("dry_film", Resist::DryFilm),
+    ("vinyl", Resist::Vinyl),
+];
 
 struct Reader<'a> {
     draft: &'a Draft,
@@ -109,81 +119,105 @@ impl Reader<'_> {
         let extent = self.extent();
         let wire_d = self.number(&fields::HANGER_WIRE, at::HANGER_WIRE);
         let wet = self.number(&fields::HANGER_WET, at::HANGER_WET);
-        let wanted = self.number(&fields::WANTED_BORE, at::WANTED_BORE);
+        let etches = self.process() == Process::Etch;
+        let wanted = self
+            .number(&fields::WANTED_BORE, at::WANTED_BORE)
+            .filter(|_| !etches);
         Piece {
             id: "p1".to_owned(),
             label: String::new(),
             count: self.count(&fields::COUNT, at::COUNT).unwrap_or(1),
             extent,
             base: self.base(),
-            open: None,
+            open: if etches {
+                self.number(&fields::OPEN, at::OPEN)
+            } else {
+                None
+            },
             hanger: wire_d.zip(wet).map(|(wire_d, wet)| Hanger {
                 wire_d,
                 wet,
                 wires: 1,
             }),
             contact: None,
-            opening: None,
-            min_over_mean: None,
+            opening: Some(self.pick(
+                at::OPENING_WAY,
+                &[("to", Opening::To), ("away", Opening::Away)],
+                Opening::To,
+            )),
+            min_over_mean: self.number(&fields::MIN_OVER_MEAN, at::RATIO),
             fit: wanted.map(|wanted| Fit {
                 bore: None,
                 wanted: Some(wanted),
             }),
-            artwork: None,
+            artwork: if etches { Some(self.artwork()) } else { None },
             joins: None,
             leaves: None,
         }
     }
 
     fn extent(&mut self) -> Option<Extent> {
-        let shape = match self.draft.text(at::SHAPE) {
-            "area" => {
-                let one_side = self.number(&fields::ONE_SIDE, at::AREA)?;
-                let method = self.pick(at::METHOD, &piece::METHODS, Method::Eye);
-                return Some(Extent::Area(Area {
-                    one_side,
-                    sides: 1,
-                    texture: None,
-                    method: Some(method),
-                }));
-            }
-            "torus" => {
-                let bore = self.number(&fields::BORE, at::TORUS_BORE);
-                let wire_d = self.number(&fields::RING_WIRE, at::TORUS_WIRE);
-                bore.zip(wire_d)
-                    .map(|(bore, wire_d)| Shape::Torus { bore, wire_d })
-            }
-            _ => {
-                let bore = self.number(&fields::BORE, at::BAND_BORE);
-                let wall = self.number(&fields::WALL, at::BAND_WALL);
-                let width = self.number(&fields::WIDTH, at::BAND_WIDTH);
-                bore.zip(wall)
-                    .zip(width)
-                    .map(|((bore, wall), width)| Shape::Band { bore, wall, width })
-            }
+        let Some(kind) = kinds::of(self.draft.scoped(at::SHAPE)) else {
+            let one_side = self.number(&fields::ONE_SIDE, at::AREA)?;
+            let method = self.pick(at::METHOD, &piece::METHODS, Method::Eye);
+            return Some(Extent::Area(Area {
+                one_side,
+                sides: 1,
+                texture: None,
+                method: Some(method),
+            }));
         };
-        shape.map(|shape| {
-            Extent::Parts(vec![Part {
-                id: "a".to_owned(),
-                shape,
-                texture_outside: None,
-                times: 1,
-            }])
-        })
+        let first = kind.parts.first()?;
+        let sizes: Vec<Option<Length>> = kinds::addresses(&kind)
+            .iter()
+            .zip(first.shape.size_names())
+            .map(|(address, name)| {
+                fields::shape_size(name).and_then(|field| self.number(field, address))
+            })
+            .collect();
+        let sizes: Vec<Length> = sizes.into_iter().collect::<Option<_>>()?;
+        let mut usual = None;
+        first.shape.map_sizes(|n, size| {
+            usual.get_or_insert(sizes[n] / size);
+            size
+        });
+        let parts = kind
+            .parts
+            .iter()
+            .enumerate()
+            .map(|(n, part)| Part {
+                id: kinds::part_id(n).to_owned(),
+                // The others keep their proportion to the first size asked for.
+                shape: part.shape.map_sizes(|k, size| {
+                    if n == 0 {
+                        sizes[k]
+                    } else {
+                        size * usual.unwrap_or(1.0)
+                    }
+                }),
+                texture_outside: part.texture,
+                times: part.times,
+            })
+            .collect();
+        Some(Extent::Parts(parts))
     }
 
-    fn base(&self) -> Option<Base> {
-        let coat = match self.draft.text(at::BASE) {
+    fn base(&mut self) -> Option<Base> {
+        let coat = match self.draft.scoped(at::BASE) {
             "graphite" => Coat::Graphite,
             "copper" => Coat::Copper,
             "silver" => Coat::Silver,
-            "metal" => {
+            "unknown" => return Some(Base::Unknown),
+            id => {
+                let thickness = match self.process() {
+                    Process::Etch => self.number(&fields::STOCK, at::STOCK),
+                    _ => None,
+                };
                 return Some(Base::Metal(Stock {
-                    id: "Cu".to_owned(),
-                    thickness: None,
+                    id: id.to_owned(),
+                    thickness,
                 }));
             }
-            _ => return Some(Base::Unknown),
         };
         Some(Base::Nonconductor(Coated {
             coat,
@@ -194,15 +228,40 @@ impl Reader<'_> {
         }))
     }
 
+    fn process(&self) -> Process {
+        self.pick(at::PROCESS, &own::PROCESSES, Process::Electroform)
+    }
+
+    fn artwork(&mut self) -> Artwork {
+        Artwork {
+            opening: self.number(&fields::ART_OPENING, at::OPENING),
+            land_wanted: self.number(&fields::ART_LAND, at::LAND),
+            length: None,
+            etch_factor: None,
+            sides: Some(Sides::One),
+            model: Some(self.pick(
+                at::MODEL,
+                &[("flat", Model::Flat), ("groove", Model::Groove)],
+                Model::Flat,
+            )),
+            resist: Some(self.pick(at::RESIST, &RESISTS, Resist::Varnish)),
+            lead: Some(self.pick(
+                at::LEAD,
+                &[("plus", Lead::Plus), ("minus", Lead::Minus)],
+                Lead::Plus,
+            )),
+        }
+    }
+
     fn bath(&mut self) -> Bath {
         Bath {
             id: "b1".to_owned(),
-            solution: "cu_acid_form".to_owned(),
-            volume: None,
+            solution: self.draft.scoped(at::SOLUTION).to_owned(),
+            volume: self.number(&fields::VOLUME, at::VOLUME),
             passed: None,
             holds: Vec::new(),
             counter: Some(Counter {
-                material: Some("Cu".to_owned()),
+                material: self.usual_counter(),
                 facing: None,
                 distance: self.number(&fields::DISTANCE, at::DISTANCE),
                 arrangement: Some(self.pick(
@@ -214,9 +273,16 @@ impl Reader<'_> {
         }
     }
 
+    /// The counter electrode this solution usually has.
+    fn usual_counter(&self) -> Option<String> {
+        let solution = Catalogue::standard().solution(self.draft.scoped(at::SOLUTION))?;
+        solution.counters.value.first().map(|id| (*id).to_owned())
+    }
+
     fn steps(&mut self) -> Vec<Step> {
         let mut steps = Vec::new();
-        if self.draft.text(at::COVER) == "on" {
+        // Covering is of a coat, before copper is grown on it.
+        if self.process() == Process::Electroform && self.draft.text(at::COVER) == "on" {
             let density = self.number(&fields::DENSITY, at::COVER_DENSITY);
             let time = self.number(&entries::COVER_MINUTES, at::COVER_TIME);
             steps.push(self.step("s1", density.map(Drive::Density), time.map(Until::Time)));
@@ -236,7 +302,10 @@ impl Reader<'_> {
     }
 
     fn until(&mut self) -> Option<Until> {
-        match self.draft.text(at::UNTIL) {
+        match self.draft.scoped(at::UNTIL) {
+            "depth" => self
+                .number(&fields::UNTIL_DEPTH, at::DEPTH)
+                .map(Until::Depth),
             "mean" => self.number(&fields::UNTIL_MEAN, at::MEAN).map(Until::Mean),
             "thinnest" => self
                 .number(&fields::UNTIL_THINNEST, at::THINNEST)
@@ -257,7 +326,7 @@ impl Reader<'_> {
                 bath: "b1".to_owned(),
                 pieces: vec!["p1".to_owned()],
             }],
-            kind: planner::Process::Electroform,
+            kind: self.process(),
             stirring: self.pick(at::STIRRING, &step::STIRRINGS, Default::default()),
             temperature: None,
             ceiling: None,

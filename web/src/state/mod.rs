@@ -4,6 +4,7 @@ pub mod demo;
 pub mod draft;
 pub mod entries;
 pub mod job;
+pub mod kinds;
 
 pub use draft::Draft;
 pub use entries::at;
@@ -72,11 +73,13 @@ impl State {
                 let readable = !matches!(entries::read(&at, &text), Some(Err(_)));
                 self.draft.put(&at, &text, readable);
             }
-            Action::Picked(at, word) => {
+            Action::Picked(address, word) => {
                 self.typing = None;
-                if self.draft.text(&at) != word {
+                if self.draft.text(&address) != word {
                     self.remember();
-                    self.draft.put(&at, &word, true);
+                    self.draft.put(&address, &word, true);
+                    let shape = self.draft.scoped(at::SHAPE).to_owned();
+                    kinds::fill_in(&mut self.draft, &shape);
                 }
             }
             Action::Left => self.typing = None,

@@ -39,6 +39,10 @@ pub const DONE: &str = "Done";
 pub const SETUP: &str = "Bath, supply, coat";
 /// Heading of the drawing.
 pub const WALL: &str = "The layer, to scale";
+/// Heading of what an etch makes of a sheet.
+pub const SHEET: &str = "The sheet";
+/// Which lead goes where in an etch.
+pub const LEADS: &str = "Sheet on plus, counter electrode on minus.";
 /// Heading of the working.
 pub const WORKING: &str = "Show the working";
 /// Heading of the cautions.
@@ -88,11 +92,23 @@ pub const EMERGENCY_NOTE: &str = "The safety data sheets of your own products an
 
 /// The label of a field. The unit is part of it, since a printed unit beside a field is not read aloud.
 pub fn field(address: &str) -> &'static str {
+    if let Some((_, size)) = address.split_once("/shape/") {
+        return size_label(size);
+    }
     match address {
-        at::BAND_BORE | at::TORUS_BORE => "Inside across",
-        at::BAND_WALL => "Wall",
-        at::BAND_WIDTH => "Width",
-        at::TORUS_WIRE => "Wire across",
+        at::PROCESS => "What happens",
+        at::SOLUTION => "Solution",
+        at::VOLUME => "Bath holds",
+        at::OPEN => "Open share of the sheet",
+        at::STOCK => "Sheet is thick",
+        at::OPENING => "Openings are wide",
+        at::LAND => "Metal to be left between",
+        at::MODEL => "The picture is",
+        at::RESIST => "Film on it",
+        at::LEAD => "Lead on the sheet",
+        at::DEPTH => "Depth",
+        at::OPENING_WAY => "A hollow looks",
+        at::RATIO => "Thinnest over average, if you know",
         at::AREA => "Area that gets wet",
         at::METHOD => "How was it measured?",
         at::COUNT => "How many",
@@ -124,6 +140,30 @@ pub fn field(address: &str) -> &'static str {
     }
 }
 
+/// The label of a size, by shape and name: `torus/bore`.
+fn size_label(size: &str) -> &'static str {
+    match size {
+        "cap/height" | "cup/height" => "Deep",
+        "crystal/flats" => "Thick, flat to flat",
+        _ => match size.rsplit('/').next().unwrap_or_default() {
+            "bore" => "Inside across",
+            "wire_d" => "Wire across",
+            "wall" => "Wall",
+            "width" => "Width",
+            "length" => "Length",
+            "height" => "Height",
+            "diameter" | "outer_d" => "Across",
+            "inner_d" => "Across, inside",
+            "opening_d" => "Across the opening",
+            "thickness" => "Thick",
+            "base_d" => "Across, thick end",
+            "top_d" => "Across, thin end",
+            "point" => "Point, high",
+            _ => "Size",
+        },
+    }
+}
+
 /// What stands in an empty field that may stay empty.
 pub fn empty_field(address: &str) -> &'static str {
     match address {
@@ -134,12 +174,92 @@ pub fn empty_field(address: &str) -> &'static str {
     }
 }
 
-/// The picker of shapes: word, label.
-pub const SHAPES: &[(&str, &str)] = &[
-    ("torus", "ring, hoop"),
-    ("band", "band ring"),
-    ("area", "known area"),
+/// The label of a kind of piece.
+pub fn kind(word: &str) -> &'static str {
+    match word {
+        "leaf" => "leaf",
+        "acorn_cap" => "acorn cap",
+        "torus" => "ring, hoop",
+        "band" => "band ring",
+        "pod" => "pod",
+        "fern" => "fern",
+        "feather" => "feather",
+        "shell" => "shell",
+        "twig" => "twig",
+        "seed_head" => "seed head",
+        "crystal" => "crystal",
+        "beetle" => "beetle",
+        "sphere" => "ball",
+        "disc" => "disc",
+        "sheet" => "sheet",
+        "rod" => "rod",
+        "cup" => "cup",
+        "area" => "known area",
+        _ => "",
+    }
+}
+
+/// Shows all kinds, or the first few.
+pub const MORE: &str = "More shapes";
+/// The other way.
+pub const FEWER: &str = "Fewer";
+
+/// The processes: word, label.
+pub const PROCESSES: &[(&str, &str)] = &[
+    ("electroform", "grow copper"),
+    ("electroplate", "thin coat"),
+    ("etch", "etch"),
 ];
+
+/// The name of a solution.
+pub fn solution(id: &str) -> &'static str {
+    match id {
+        "cu_acid_form" => "Acid copper, general",
+        "cu_acid_throw" => "Acid copper, high throw",
+        "cu_acid_low" => "Acid copper, little acid",
+        "cu_pyro" => "Copper pyrophosphate",
+        "cu_citrate" => "Copper citrate",
+        "ni_watts" => "Watts nickel",
+        "ni_sulfamate" => "Nickel sulfamate",
+        "ni_wood" => "Nickel strike, chloride",
+        "ag_ncn" => "Silver, cyanide-free",
+        "ag_hydantoin" => "Silver, hydantoin",
+        "ag_succinimide" => "Silver, succinimide",
+        "au_acid" => "Acid gold",
+        "au_neutral" => "Neutral gold, soft",
+        "au_sulfite" => "Gold sulfite",
+        "rh_sulf" => "Rhodium sulfate",
+        "pd_acid" => "Palladium, acid",
+        "pdni" => "Palladium-nickel",
+        "pd_ammonia" => "Palladium, ammonia",
+        "pd_ammonia_cl" => "Palladium, ammonia chloride",
+        "bronze_ncn" => "Bronze, cyanide-free",
+        "et_cuso4_cu" => "Copper sulfate, for copper",
+        "et_cuso4_br" => "Copper sulfate, for brass and bronze",
+        "et_cuno3" => "Copper nitrate",
+        "et_agno3" => "Silver nitrate, for silver",
+        "et_nano3" => "Sodium nitrate",
+        "et_h2so4" => "Dilute sulfuric acid",
+        _ => "",
+    }
+}
+
+/// Which gold, silver or copper a metal's id means.
+pub fn metal(id: &str) -> &'static str {
+    match id {
+        "Cu" => "copper",
+        "C26000" => "brass, 70/30",
+        "C22000" => "gilding metal, 90/10",
+        "C51000" => "phosphor bronze",
+        "C75200" => "nickel silver",
+        "Ag" => "fine silver",
+        "Ag925" => "sterling silver",
+        "Ni" => "nickel",
+        "Pd" => "palladium",
+        "Fe" => "steel",
+        _ => "",
+    }
+}
 
 /// What for: word, label.
 pub fn use_label(of: Use) -> &'static str {
@@ -175,9 +295,44 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
             ("copper", "sealed, copper paint"),
             ("graphite", "sealed, graphite"),
             ("silver", "sealed, silver paint"),
-            ("metal", "copper"),
+            ("Cu", "copper"),
+            ("C26000", "brass, 70/30"),
+            ("Ag925", "sterling silver"),
+            ("Ag", "fine silver"),
+            ("Fe", "steel, iron"),
             ("unknown", "a metal I do not know"),
         ],
+        "pieces/p1/base@electroplate" => &[
+            ("Cu", "copper"),
+            ("C26000", "brass, 70/30"),
+            ("C51000", "bronze"),
+            ("C75200", "nickel silver"),
+            ("Ag925", "sterling silver"),
+            ("Ag", "fine silver"),
+            ("Ni", "nickel"),
+            ("Pd", "palladium"),
+            ("Fe", "steel, iron"),
+            ("unknown", "a metal I do not know"),
+        ],
+        "pieces/p1/base@etch" => &[
+            ("Cu", "copper"),
+            ("C26000", "brass, 70/30"),
+            ("C22000", "gilding metal, 90/10"),
+            ("C51000", "bronze"),
+            ("C75200", "nickel silver"),
+            ("Ag925", "sterling silver"),
+            ("Ag", "fine silver"),
+        ],
+        at::MODEL => &[("flat", "wide fields"), ("groove", "fine lines")],
+        at::RESIST => &[
+            ("toner", "toner"),
+            ("pen", "paint pen"),
+            ("varnish", "varnish"),
+            ("dry_film", "dry film"),
+            ("vinyl", "vinyl"),
+        ],
+        at::LEAD => &[("plus", "plus"), ("minus", "minus")],
+        at::OPENING_WAY => &[("to", "towards the anode"), ("away", "away from it")],
         at::COVER => &[("on", "yes"), ("off", "no")],
         at::DRIVE => &[
             ("advised", "advise me"),
@@ -211,6 +366,13 @@ pub fn option_label(address: &str, word: &str) -> &'static str {
         .find(|(w, _)| *w == word)
         .map_or("", |(_, l)| l)
 }
+
+/// The aims of an etch: word, label.
+pub const ETCH_AIMS: &[(&str, &str)] = &[
+    ("depth", "So deep"),
+    ("clock", "I have until…"),
+    ("time", "For so long"),
+];
 
 /// Where the layer is thinnest.
 pub fn thin_place(place: planner::ThinAt) -> &'static str {

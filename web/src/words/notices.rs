@@ -255,6 +255,9 @@ pub fn caution(kind: CautionKind) -> &'static str {
         CautionKind::PlatingNames => {
             "What a gold layer may be called is law, counted as fine gold at the thinnest place, and differs between countries. Name the country before you name the piece."
         }
+        CautionKind::OwnSheet => {
+            "What is in this bottle only its own sheet says: read hazards, gloves, and first aid there before you open it."
+        }
         CautionKind::BaseUnknown => {
             "Iron, steel, zinc, aluminium, pewter and soft solder must not go into this bath: copper coats them by itself and peels, or they dissolve. Find out first: a magnet, the maker, an assay."
         }

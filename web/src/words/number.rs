@@ -63,6 +63,11 @@ pub fn micrometres(value: Thickness, digits: usize) -> String {
     significant(value.in_unit(unit_of::<Thickness>("µm")), digits)
 }
 
+/// The same without zeros at the end of its decimals.
+pub fn micrometres_plain(value: Thickness, digits: usize) -> String {
+    plain(micrometres(value, digits))
+}
+
 /// A voltage, to a tenth.
 pub fn tenth_volts(value: Voltage) -> String {
     format!("{:.1}", value.si())

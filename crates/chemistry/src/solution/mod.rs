@@ -3,6 +3,7 @@
 mod copper;
 mod etch;
 mod gold;
+pub mod label;
 mod make;
 mod nickel;
 mod noble;
@@ -98,6 +99,8 @@ pub enum Family {
     NitricEtch,
     /// Etching steel.
     SteelEtch,
+    /// A solution of the person's own.
+    Own,
 }
 
 /// How the solution is moved at the piece.

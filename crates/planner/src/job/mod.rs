@@ -4,6 +4,7 @@
 //! exists from the first format on; what cannot be computed yet is refused with a Problem when planned.
 
 pub mod bath;
+pub mod own;
 pub mod piece;
 pub mod step;
 pub mod supply;
@@ -19,6 +20,7 @@ use serde_json::Value;
 use tree::{Node, Problems, shown};
 
 pub use bath::{Bath, Counter, Holds};
+pub use own::{Own, OwnAlloy, OwnPart, OwnSolution};
 pub use piece::{
     Area, Artwork, Base, Coat, Coated, Contact, Extent, Fit, Hanger, Lead, Method, Model, Moment,
     Part, Piece, Resist, Sides, Stock,
@@ -88,21 +90,6 @@ impl Default for Job {
             class: None,
             start: None,
         }
-    }
-}
-
-/// Metals and solutions of one's own, kept as given until they are computed with.
-#[derive(Clone, Debug, PartialEq, Default, Serialize)]
-pub struct Own {
-    /// Metals.
-    pub metals: Vec<Value>,
-    /// Solutions.
-    pub solutions: Vec<Value>,
-}
-
-impl Own {
-    fn is_empty(&self) -> bool {
-        self.metals.is_empty() && self.solutions.is_empty()
     }
 }
 
@@ -225,7 +212,7 @@ fn read_into(value: &Value, problems: &mut Problems) -> Option<Job> {
         baths: bath::read_all(node.list("baths", problems), &at("baths"), problems),
         steps: step::read_all(node.list("steps", problems), &at("steps"), problems),
         supply: supply::read(&mut node, problems),
-        own: own(&mut node, problems),
+        own: own::read(&mut node, problems),
         assume: assume(node.list("assume", problems), problems),
         spreads: spreads(node.list("spreads", problems), problems),
         effects: effects(&mut node, problems),
@@ -264,18 +251,6 @@ pub fn format_is_known(node: &mut Node<'_>, problems: &mut Problems) -> bool {
     };
     problems.push(problem.accepting(Accepted::Format(FORMAT)));
     false
-}
-
-fn own(node: &mut Node<'_>, problems: &mut Problems) -> Own {
-    node.group("own", problems)
-        .map_or_else(Own::default, |mut n| {
-            let own = Own {
-                metals: n.list("metals", problems).to_vec(),
-                solutions: n.list("solutions", problems).to_vec(),
-            };
-            n.finish(problems);
-            own
-        })
 }
 
 fn addressed<'a>(

@@ -32,7 +32,7 @@ macro_rules! for_every_kind {
         $crate::support::for_every_kind!(@ $call ( $($given),* )
             Current CurrentDensity WorkArea CounterArea Charge Time Mass Length Thickness Volume Density Concentration
             Voltage Resistance SheetResistance AreaResistance Conductivity Temperature TemperatureDifference MassPerCharge
-            ChargePerArea MassPerArea GrowthRate Power MolarMass MolarCharge Diffusivity MoneyPerMass Fraction Ratio
+            ChargePerArea MassPerArea GrowthRate Power MolarMass MolarCharge Diffusivity MoneyPerMass Money Fraction Ratio
             Resistivity VolumePerCharge VolumePerArea CurrentPerVolume Acidity);
     }};
     (@ $call:ident ( $($given:expr),* ) $kind:ident $($more:ident)*) => {

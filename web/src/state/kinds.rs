@@ -1,0 +1,145 @@
+//! What a piece can be: finds and plain shapes, each with the sizes it asks for.
+
+use super::draft::Draft;
+use planner::{Preset, Shape};
+use quantity::print::significant;
+use quantity::{Length, Quantity, Ratio};
+
+/// A kind of piece that is described by sizes.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Kind {
+    /// Its word in the draft: a find's or a shape's id.
+    pub word: &'static str,
+    /// What it is put together from, at a usual size. The sizes of the first are asked; the others keep their proportion.
+    pub parts: Vec<KindPart>,
+}
+
+/// One shape of a kind.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct KindPart {
+    /// At its usual size.
+    pub shape: Shape,
+    /// Real over smooth surface outside.
+    pub texture: Option<Ratio>,
+    /// How often it stands on the piece.
+    pub times: u32,
+}
+
+/// The kinds offered for growing and thin coats, the most asked for first.
+pub const GROWN: &[&str] = &[
+    "leaf",
+    "acorn_cap",
+    "torus",
+    "band",
+    "pod",
+    "fern",
+    "feather",
+    "shell",
+    "twig",
+    "seed_head",
+    "crystal",
+    "beetle",
+    "sphere",
+    "disc",
+    "sheet",
+    "rod",
+    "cup",
+];
+
+/// The kinds offered for etching: flat ones.
+pub const ETCHED: &[&str] = &["sheet", "disc"];
+
+/// How many of them stand before "more".
+pub const FIRST: usize = 4;
+
+/// The kind of this word; none for `area` and unknown words.
+pub fn of(word: &str) -> Option<Kind> {
+    if let Some(preset) = Preset::of_id(word) {
+        let parts = preset
+            .parts
+            .iter()
+            .map(|p| KindPart {
+                shape: p.shape,
+                texture: Some(p.texture.value.typ),
+                times: p.times,
+            })
+            .collect();
+        return Some(Kind {
+            word: preset.id,
+            parts,
+        });
+    }
+    let shape = Shape::of_id(word)?;
+    Some(Kind {
+        word: shape.id(),
+        parts: vec![KindPart {
+            shape,
+            texture: None,
+            times: 1,
+        }],
+    })
+}
+
+const PART_IDS: [&str; 6] = ["a", "b", "c", "d", "e", "f"];
+
+/// The id of a kind's part by its place.
+pub fn part_id(n: usize) -> &'static str {
+    PART_IDS[n % PART_IDS.len()]
+}
+
+/// The address of a size of a kind's first part.
+pub fn address(shape: &Shape, size: &str) -> String {
+    format!("pieces/p1/extent/parts/a/shape/{}/{size}", shape.id())
+}
+
+/// The addresses of the sizes a kind asks for.
+pub fn addresses(kind: &Kind) -> Vec<String> {
+    let Some(first) = kind.parts.first() else {
+        return Vec::new();
+    };
+    first
+        .shape
+        .size_names()
+        .iter()
+        .map(|name| address(&first.shape, name))
+        .collect()
+}
+
+/// Gives a draft the usual sizes of the kind it has picked, where it has none of its own.
+pub fn fill_in(draft: &mut Draft, word: &str) {
+    let Some(kind) = of(word) else { return };
+    let Some(first) = kind.parts.first() else {
+        return;
+    };
+    first.shape.map_sizes(|n, size| {
+        let at = address(&first.shape, first.shape.size_names()[n]);
+        if draft.text(&at).is_empty() {
+            draft.put(&at, &in_mm(size), true);
+        }
+        size
+    });
+}
+
+fn in_mm(size: Length) -> String {
+    let text = significant(size.in_unit(&Length::UNITS[0]), 3);
+    if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    } else {
+        text
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_kind_offered_is_known_and_asks_for_at_most_three_sizes() {
+        for word in GROWN.iter().chain(ETCHED) {
+            let kind = of(word);
+            assert!(kind.is_some(), "{word}");
+            let asked = kind.map(|k| addresses(&k).len()).unwrap_or_default();
+            assert!((1..=4).contains(&asked), "{word} asks for {asked}");
+        }
+    }
+}
