@@ -1,5 +1,9 @@
 //! Checks of the whole against the outside; see `outside/` and `browser/`. Here is what both share.
 
+mod made_up;
+
+pub use made_up::made_up;
+
 use std::fs;
 use std::path::Path;
 
@@ -30,4 +34,26 @@ pub fn frozen() -> Vec<(String, String)> {
         .collect();
     jobs.sort();
     jobs
+}
+
+/// FNV-1a, 64 bits, carried on from `state` over more bytes.
+pub fn fnv(state: u64, bytes: &[u8]) -> u64 {
+    bytes.iter().fold(state, |hash, byte| {
+        (hash ^ u64::from(*byte)).wrapping_mul(0x0000_0100_0000_01b3)
+    })
+}
+
+/// Where FNV-1a begins.
+pub const FNV_START: u64 = 0xcbf2_9ce4_8422_2325;
+
+#[test]
+fn the_hash_is_the_published_one() {
+    // Fowler, Noll, Vo: test vectors of FNV-1a 64, published with the function.
+    for (text, want) in [
+        ("", 0xcbf2_9ce4_8422_2325),
+        ("a", 0xaf63_dc4c_8601_ec8c),
+        ("foobar", 0x8594_4171_f739_67e8),
+    ] {
+        assert_eq!(fnv(FNV_START, text.as_bytes()), want, "{text:?}");
+    }
 }

@@ -3,7 +3,11 @@
 use crate::table::{Row, rows};
 use chemistry::{faraday::FARADAY, kinetics::TAFEL_HALF};
 use quantity::unit::by_symbol;
-use quantity::{Charge, CurrentDensity, Length, Mass, Quantity, Thickness, WorkArea, read};
+use quantity::{
+    AreaResistance, Charge, Concentration, Conductivity, Current, CurrentDensity, Density,
+    GrowthRate, Length, Mass, MassPerCharge, Quantity, Resistance, Temperature, Thickness, Time,
+    Voltage, Volume, WorkArea, read,
+};
 
 #[track_caller]
 fn there_and_back<Q: Quantity>(row: &Row) {
@@ -57,5 +61,43 @@ fn constants_are_the_published_ones() {
             "tafel_half" => row.expect(TAFEL_HALF.value.si(), 0.0005),
             other => panic!("{row}: no constant {other}"),
         }
+    }
+}
+
+/// A typed text in SI.
+#[track_caller]
+fn typed<Q: Quantity>(row: &Row) -> f64 {
+    match read::<Q>(row.text("text"), &Q::UNITS[0]) {
+        Ok(reading) => reading.value.si(),
+        Err(why) => panic!("{row} is not read: {why:?}"),
+    }
+}
+
+#[test]
+fn a_second_authority_reads_every_unit_the_same() {
+    for row in &rows("units_second.csv") {
+        let got = match row.text("kind") {
+            "Current" => typed::<Current>(row),
+            "CurrentDensity" => typed::<CurrentDensity>(row),
+            "WorkArea" => typed::<WorkArea>(row),
+            "Charge" => typed::<Charge>(row),
+            "Time" => typed::<Time>(row),
+            "Mass" => typed::<Mass>(row),
+            "Length" => typed::<Length>(row),
+            "Thickness" => typed::<Thickness>(row),
+            "Volume" => typed::<Volume>(row),
+            "Density" => typed::<Density>(row),
+            "Concentration" => typed::<Concentration>(row),
+            "Voltage" => typed::<Voltage>(row),
+            "Resistance" => typed::<Resistance>(row),
+            "AreaResistance" => typed::<AreaResistance>(row),
+            "Conductivity" => typed::<Conductivity>(row),
+            "MassPerCharge" => typed::<MassPerCharge>(row),
+            "GrowthRate" => typed::<GrowthRate>(row),
+            "Temperature" => typed::<Temperature>(row),
+            "constant" => FARADAY.value.si(),
+            other => panic!("{row}: no kind {other}"),
+        };
+        row.expect_part(got, 1e-12);
     }
 }

@@ -1,7 +1,8 @@
 //! The frozen jobs are read as their names say.
 
+use chemistry::{Choosable, Setting};
 use outside::frozen;
-use planner::{Catalogue, answer_text};
+use planner::{Catalogue, Shape, answer_text};
 use serde_json::Value;
 
 fn answered() -> impl Iterator<Item = (String, Value)> {
@@ -16,7 +17,7 @@ fn answered() -> impl Iterator<Item = (String, Value)> {
 #[test]
 fn there_are_enough_of_them_and_each_is_one_line() {
     let all = frozen();
-    assert!(all.len() >= 24, "{} jobs", all.len());
+    assert!(all.len() >= 100, "{} jobs", all.len());
     for (name, line) in &all {
         assert!(!line.contains('\n'), "{name} has several lines");
         assert!(
@@ -46,7 +47,14 @@ fn a_job_without_problems_has_its_time_and_all_currents() {
         if name.starts_with("problem_") {
             continue;
         }
-        assert!(answer["time"]["known"].is_object(), "{name}: time");
+        let absent = &answer["time"]["absent"];
+        assert!(
+            answer["time"]["known"].is_object()
+                || absent["because"] == "not_in_catalogue"
+                    && absent["needs"].as_array().is_some_and(|n| !n.is_empty()),
+            "{name}: time is {}",
+            answer["time"]
+        );
         for step in answer["steps"].as_array().into_iter().flatten() {
             assert!(
                 step["current"]["known"].is_object(),
@@ -54,5 +62,36 @@ fn a_job_without_problems_has_its_time_and_all_currents() {
                 step["id"]
             );
         }
+    }
+}
+
+#[test]
+fn every_solution_that_can_be_chosen_every_shape_and_every_end_is_among_them() {
+    let all: String = frozen().into_iter().map(|(_, line)| line).collect();
+    let catalogue = Catalogue::standard();
+    let solutions = catalogue
+        .solutions
+        .iter()
+        .filter(|s| {
+            matches!(
+                s.choosable(Setting::Shop),
+                Choosable::Offered | Choosable::NeedsShop
+            )
+        })
+        .map(|s| format!("\"solution\":\"{}\"", s.id));
+    let shapes = Shape::IDS.iter().map(|id| format!("{{\"{id}\":{{"));
+    let ends = [
+        "time_s",
+        "mean_m",
+        "thinnest_m",
+        "depth_m",
+        "mass_kg",
+        "use",
+        "wear",
+        "clock",
+    ]
+    .map(|end| format!("\"until\":{{\"{end}\":"));
+    for text in solutions.chain(shapes).chain(ends) {
+        assert!(all.contains(&text), "no frozen job has {text}");
     }
 }

@@ -1,37 +1,73 @@
 //! Acceptance scenarios: a whole job through the planner, each number of its answer by hand.
 
+use crate::jobs::{answer, number, text};
 use crate::table::{Row, rows};
-use planner::{Catalogue, answer_text};
 use serde_json::Value;
-use std::path::Path;
-
-fn answer(job: &str) -> Value {
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("data").join(job);
-    let line = std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{}: {e}", path.display()));
-    let text = answer_text(&Catalogue::standard(), line.trim());
-    serde_json::from_str(&text).unwrap_or_else(|e| panic!("{job}: {e}"))
-}
-
-/// The sum of the numbers at the row's pointers, which are joined by ` + `.
-fn number(row: &Row, answer: &Value) -> f64 {
-    row.text("pointer")
-        .split(" + ")
-        .map(
-            |pointer| match answer.pointer(pointer).and_then(Value::as_f64) {
-                Some(number) => number,
-                None => panic!("{row}: nothing at {pointer}"),
-            },
-        )
-        .sum()
-}
+use std::collections::BTreeMap;
 
 #[test]
 fn scenarios_come_out_as_by_hand() {
+    let mut answers: BTreeMap<String, Value> = BTreeMap::new();
     for row in &rows("scenarios.csv") {
-        let answer = answer(row.text("job"));
+        let job = row.text("job");
+        let answer = answers.entry(job.to_owned()).or_insert_with(|| answer(job));
         assert_eq!(answer["problems"], serde_json::json!([]), "{row}");
-        let got = number(row, &answer) * row.number("scale");
+        let got = number(row, answer) * row.number("scale") + row.number("offset");
         row.expect_part(got, row.number("tolerance_percent") / 100.0);
+    }
+}
+
+/// Every key of the expected blocks with its scenario, lists element by element.
+fn expected() -> Vec<(u64, String, Value)> {
+    let all: Vec<Value> = serde_json::from_str(&text("scenario_expected.json")).expect("JSON");
+    let mut keys = Vec::new();
+    for scenario in &all {
+        let id = scenario["id"].as_u64().expect("a number");
+        for (key, value) in scenario["expected"].as_object().expect("keys") {
+            match value {
+                Value::Array(items) => {
+                    for (n, item) in items.iter().enumerate() {
+                        keys.push((id, format!("{key}/{n}"), item.clone()));
+                    }
+                }
+                value => keys.push((id, key.clone(), value.clone())),
+            }
+        }
+    }
+    keys
+}
+
+/// Each expected key is a number of an Answer, and that number is checked against it; or it is said what will bring it.
+#[test]
+fn every_expected_key_of_the_fourteen_scenarios_has_its_place() {
+    let keys = expected();
+    assert_eq!(keys.iter().map(|k| k.0).max(), Some(14));
+    let table = rows("scenario_keys.csv");
+    assert_eq!(table.len(), keys.len(), "keys mapped and keys expected");
+    let checks = rows("scenarios.csv");
+    for (id, key, value) in keys {
+        let row = table
+            .iter()
+            .find(|r| r.number("scenario") == id as f64 && r.text("key") == key)
+            .unwrap_or_else(|| panic!("scenario {id}: {key} is not mapped"));
+        let (pointer, later) = (row.text("pointer"), row.text("later"));
+        assert!(
+            pointer.is_empty() != later.is_empty(),
+            "{row}: a place, or what brings it later"
+        );
+        if pointer.is_empty() {
+            continue;
+        }
+        let want = value.as_f64().unwrap_or_else(|| panic!("{row}: no number"));
+        let same = |check: &&Row| {
+            check.text("job") == row.text("job")
+                && check.text("pointer") == pointer
+                && check.number("want") == want
+        };
+        assert!(
+            checks.iter().any(|c| same(&c)),
+            "{row}: not among the checked numbers"
+        );
     }
 }
 

@@ -57,6 +57,11 @@ impl Problem<'_> {
             "charge" => needed_charge().si(),
             "current" => (needed_charge() / self.time()).si(),
             "moles" => given_charge().si() / FARADAY.value.si(),
+            // The row's equivalent is that of one charge: how many times it fits.
+            "valence" => given_charge().si() / needed_charge().si(),
+            "mass left" => (self.given_mass()
+                - faraday::mass(self.equivalent, self.efficiency, given_charge()))
+            .si(),
             "time" if self.row.maybe("mass_g").is_some() => {
                 let charge: Charge = needed_charge();
                 charge.si() / self.current().si()
@@ -87,7 +92,7 @@ impl Problem<'_> {
 fn in_si(row: &Row) -> f64 {
     match row.text("unit") {
         "g" | "g/s" => 1e-3,
-        "kg" | "s" | "C" | "A" | "mol" => 1.0,
+        "kg" | "s" | "C" | "A" | "mol" | "charge number" => 1.0,
         "h" => 3600.0,
         "min" => 60.0,
         "um" => 1e-6,
@@ -118,6 +123,24 @@ fn published_problems_come_out_right_and_wrong_answers_do_not_come_back() {
             );
         }
     }
+}
+
+#[test]
+fn every_published_problem_is_checked_or_left_out_for_a_reason() {
+    let checked = rows("worked_examples.csv");
+    let left_out = rows("worked_examples_left_out.csv");
+    assert!(checked.len() >= 33, "{} are checked", checked.len());
+    for row in &left_out {
+        assert!(!row.text("reason").is_empty(), "{row}: no reason");
+    }
+    let mut numbers: Vec<&str> = checked
+        .iter()
+        .chain(&left_out)
+        .map(|row| &row.text("case")[..3])
+        .collect();
+    numbers.sort_unstable();
+    let want: Vec<String> = (1..=37).map(|n| format!("W{n:02}")).collect();
+    assert_eq!(numbers, want);
 }
 
 #[test]

@@ -1,6 +1,6 @@
 //! The whole page: one owner of state at the top, one direction.
 
-use crate::browser::{use_gone, use_now, use_settled};
+use crate::browser::{use_countdown, use_gone, use_now, use_settled};
 use crate::places::answer::Shown;
 use crate::places::emergency::Emergency;
 use crate::places::plan::{Ask, Plan, core};
@@ -47,6 +47,8 @@ pub fn App() -> Html {
         let emergency = emergency.clone();
         Callback::from(move |()| emergency.set(open))
     };
+    let (rinse, onrinse) = use_countdown(words::RINSE);
+    let rinse = rinse.map(|left| AttrValue::from(words::rinse(left)));
     let head = use_node_ref();
     let gone = use_gone(head.clone());
     let act = {
@@ -81,11 +83,11 @@ pub fn App() -> Html {
     });
     html! {
         <>
-            <Top {parts} strip={gone} stands_in={shown.stands_in} onemergency={set_emergency(true)} />
+            <Top {parts} strip={gone} stands_in={shown.stands_in} rinse={rinse.clone()} onemergency={set_emergency(true)} />
             <Plan {ask} {shown} {head} {shelf_note} {aside} />
             <p class="unseen" role="status" aria-live="polite">{ said }</p>
             if *emergency {
-                <Emergency onclose={set_emergency(false)} />
+                <Emergency {rinse} {onrinse} onclose={set_emergency(false)} />
             }
         </>
     }

@@ -57,6 +57,62 @@ pub fn use_now() -> Option<String> {
     (*now).clone()
 }
 
+/// Puts a text on the clipboard; false where the browser has none.
+pub fn copy(text: &str) -> bool {
+    let Some(window) = web_sys::window() else {
+        return false;
+    };
+    let clipboard = js_sys::Reflect::get(&window.navigator(), &"clipboard".into());
+    let Some(clipboard) = clipboard.ok().filter(|c| c.is_object()) else {
+        return false;
+    };
+    let write = js_sys::Reflect::get(&clipboard, &"writeText".into()).ok();
+    let write = write.and_then(|w| w.dyn_into::<js_sys::Function>().ok());
+    // The promise's own refusal is left to the browser to report: the text stays on the page to be marked by hand.
+    write.is_some_and(|w| w.call1(&clipboard, &text.into()).is_ok())
+}
+
+/// A countdown that counts nothing itself: it compares clocks, so that a sleeping page is right when it wakes.
+/// Gives what is left, and a way to start it and to stop it.
+#[hook]
+pub fn use_countdown(whole: quantity::Time) -> (Option<quantity::Time>, Callback<bool>) {
+    let started = use_state_eq(|| None::<f64>);
+    let now = use_state_eq(js_sys::Date::now);
+    {
+        let now = now.clone();
+        use_effect_with(*started, move |started| {
+            let tick = Closure::<dyn FnMut()>::new(move || now.set(js_sys::Date::now()));
+            let window = web_sys::window();
+            let id = started.and(window.as_ref()).and_then(|w| {
+                w.set_interval_with_callback_and_timeout_and_arguments_0(
+                    tick.as_ref().unchecked_ref(),
+                    500,
+                )
+                .ok()
+            });
+            move || {
+                if let (Some(window), Some(id)) = (window, id) {
+                    window.clear_interval_with_handle(id);
+                }
+                drop(tick);
+            }
+        });
+    }
+    let left = started.map(|since| {
+        let gone = (*now - since) / 1000.0;
+        let left = quantity::Quantity::si(whole) - gone;
+        quantity::Time::seconds(left.clamp(0.0, quantity::Quantity::si(whole)))
+    });
+    let set = {
+        let (started, now) = (started.clone(), now.clone());
+        Callback::from(move |on: bool| {
+            now.set(js_sys::Date::now());
+            started.set(on.then(js_sys::Date::now));
+        })
+    };
+    (left, set)
+}
+
 /// Whether the element has scrolled out of view above.
 #[hook]
 pub fn use_gone(node: NodeRef) -> bool {

@@ -477,14 +477,40 @@ impl Builder<'_> {
                 ],
             };
         }
-        self.no_outcome()
+        match self.unknown_evenness() {
+            Some(at) => Absence {
+                because: Because::NotInCatalogue,
+                needs: vec![at],
+            },
+            None => self.no_outcome(),
+        }
+    }
+
+    /// The figure of the bath that its evenness lacks.
+    fn unknown_evenness(&self) -> Option<FieldPath> {
+        let bath = self.plan.bath.as_ref()?;
+        let at = FieldPath::new("baths").child(&bath.id);
+        if bath.conductivity.is_none() {
+            return Some(at.child("conductivity"));
+        }
+        if bath.slope.is_none() || bath.evenness_factor.is_none() {
+            return Some(at.child("evenness_factor"));
+        }
+        None
     }
 
     fn no_evenness(&self, step: &PlanStep) -> Absence {
         if step.drive.is_none() {
             return self.no_current(step);
         }
-        match self.plan.pieces.first() {
+        let without = |p: &&PlanPiece| p.row.is_none();
+        match self
+            .plan
+            .pieces
+            .iter()
+            .find(without)
+            .or(self.plan.pieces.first())
+        {
             Some(piece) => self.no_ratio(piece),
             None => self.no_outcome(),
         }

@@ -19,6 +19,9 @@ use quantity::{
 /// A display step above this share of the current asks for a meter in series. Common practice, no source.
 pub const COARSE: f64 = 0.03;
 
+/// What a multimeter in series takes of the voltage on its ampere range: 0.1 to 0.3 V, from memory.
+pub const METER_TAKES: Voltage = Voltage::volt(0.2);
+
 /// A run longer than this is one that people walk away from. Common practice, no source.
 const LONG: Time = Time::hours(1.0);
 
@@ -219,7 +222,7 @@ fn supply(plan: &Plan, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>
         );
     }
     if let Some(step) = bench.display_step {
-        let share = step / set;
+        let share = step / wanted;
         if share > COARSE {
             add(
                 LimitKind::DisplayTooCoarse,
@@ -227,6 +230,7 @@ fn supply(plan: &Plan, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>
                     Named::new("step", step),
                     Named::new("set", set),
                     Named::new("share", Fraction::from_si(share)),
+                    Named::new("meter_takes", METER_TAKES),
                 ],
             );
         }

@@ -19,8 +19,10 @@ pub fn of(bath: &PlanBath, job: &Job) -> Vec<(CautionKind, When)> {
         }
     };
     let hazards = bath.solution.hazards.value;
-    // Burns by the made-up solution's own sheet; what is said of silver nitrate and rhodium includes it.
-    let said = matches!(bath.solution.family, Family::SilverEtch | Family::Rhodium);
+    // Burns by the made-up solution's own sheet; what is said of silver nitrate and rhodium includes it. The H314 of the
+    // general acid copper is of the acid as bought: diluted it irritates, and the bath's own caution says what to do.
+    let diluted = bath.solution.family == Family::AcidCopper && bath.solution.id != "cu_acid_throw";
+    let said = diluted || matches!(bath.solution.family, Family::SilverEtch | Family::Rhodium);
     if hazards.contains(&"H314") && !said {
         add(AcidBurns, Before);
     }

@@ -319,6 +319,28 @@ impl Resolver<'_> {
         self.problems.push(Problem::at(at, kind));
     }
 
+    /// Whether there is a Problem at just this address.
+    fn said(&self, at: &FieldPath) -> bool {
+        self.problems.iter().any(|p| p.field == *at)
+    }
+
+    /// A whole list that no job can do without; one that is no list has been said.
+    fn stop_without_list(&mut self, key: &str) {
+        let at = FieldPath::new(key);
+        self.stopped_by.push(at.clone());
+        if !self.said(&at) {
+            self.problem(at, ProblemKind::Missing);
+        }
+    }
+
+    /// What an etch cannot do without; where it was there but unreadable, its own fields have said so.
+    fn stop_without(&mut self, at: FieldPath) {
+        if !self.stopped_by.contains(&at) {
+            self.stopped_by.push(at.clone());
+        }
+        self.missing_unless_said(at);
+    }
+
     /// A Problem without which nothing electrical can be computed.
     fn stop(&mut self, at: FieldPath, kind: ProblemKind) {
         self.stopped_by.push(at.clone());
@@ -418,7 +440,7 @@ impl Resolver<'_> {
 
     fn bath(&mut self) -> Option<PlanBath> {
         let Some(bath) = self.job.baths.first() else {
-            self.stop(FieldPath::new("baths"), ProblemKind::Missing);
+            self.stop_without_list("baths");
             return None;
         };
         let path = FieldPath::new("baths").child(&bath.id);
@@ -665,7 +687,7 @@ impl Resolver<'_> {
     ) -> Vec<PlanPiece> {
         let job = self.job;
         if job.pieces.is_empty() {
-            self.stop(FieldPath::new("pieces"), ProblemKind::Missing);
+            self.stop_without_list("pieces");
         }
         job.pieces
             .iter()
@@ -721,7 +743,7 @@ impl Resolver<'_> {
         };
         let gives = self.gives(piece, bath, &path);
         if etches && piece.open.is_none() {
-            self.stop(path.child("open"), ProblemKind::Missing);
+            self.stop_without(path.child("open"));
         }
         let open = piece.open.map(|o| {
             self.given(
@@ -762,7 +784,7 @@ impl Resolver<'_> {
         let etch = bath.filter(|b| b.etches());
         let Some(Base::Metal(stock)) = &piece.base else {
             if etch.is_some() {
-                self.stop(path.child("base"), ProblemKind::Missing);
+                self.stop_without(path.child("base"));
             }
             return None;
         };
@@ -823,12 +845,12 @@ impl Resolver<'_> {
         let Some(art) = &piece.artwork else {
             if etches {
                 // Which lead is on the sheet is asked before every etch.
-                self.problem(at.child("lead"), ProblemKind::Missing);
+                self.missing_unless_said(at.child("lead"));
             }
             return PlanArt::default();
         };
         if etches && art.lead.is_none() {
-            self.problem(at.child("lead"), ProblemKind::Missing);
+            self.missing_unless_said(at.child("lead"));
         }
         let ef = art.etch_factor.unwrap_or(Ratio::of_si(1.0));
         // A stirred film-forming bath may reach 2 (from memory); 1 is the safe guess.
@@ -945,7 +967,7 @@ impl Resolver<'_> {
         pieces: &[PlanPiece],
     ) -> Vec<PlanStep> {
         let job = self.job;
-        if job.steps.is_empty() {
+        if job.steps.is_empty() && !self.said(&FieldPath::new("steps")) {
             self.problem(FieldPath::new("steps"), ProblemKind::Missing);
         }
         job.steps
@@ -1096,17 +1118,17 @@ impl Resolver<'_> {
                 };
                 match band.counts {
                     Counts::Mean => Some(PlanUntil::Mean(band.middle)),
-                    Counts::Thinnest => self.thinnest(band.middle, pieces),
+                    Counts::Thinnest => self.thinnest(band.middle, bath, pieces),
                 }
             }
             Some(Until::Wear(wear)) => match uses::worn(wear.of, wear.lasts) {
-                Some(layer) => self.thinnest(layer, pieces),
+                Some(layer) => self.thinnest(layer, bath, pieces),
                 None => {
                     self.problem(at.child("wear"), ProblemKind::Contradiction);
                     None
                 }
             },
-            Some(Until::Thinnest(t)) => self.thinnest(*t, pieces),
+            Some(Until::Thinnest(t)) => self.thinnest(*t, bath, pieces),
             Some(Until::Depth(t)) => {
                 if bath.is_some_and(|b| !b.etches()) {
                     self.problem(at.child("depth"), ProblemKind::Contradiction);
@@ -1125,10 +1147,19 @@ impl Resolver<'_> {
     }
 
     /// An aim at the thinnest place, where some piece's evenness is known.
-    fn thinnest(&mut self, t: Thickness, pieces: &[PlanPiece]) -> Option<PlanUntil> {
+    fn thinnest(
+        &mut self,
+        t: Thickness,
+        bath: Option<&PlanBath>,
+        pieces: &[PlanPiece],
+    ) -> Option<PlanUntil> {
+        // A row says something only where the bath's reach is known.
+        let reaches = bath.is_some_and(|b| {
+            b.conductivity.is_some() && b.evenness_factor.is_some() && b.slope.is_some()
+        });
         if pieces
             .iter()
-            .any(|p| p.row.is_some() || p.own_ratio.is_some())
+            .any(|p| p.own_ratio.is_some() || (reaches && p.row.is_some()))
         {
             return Some(PlanUntil::Thinnest(t));
         }

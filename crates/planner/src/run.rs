@@ -195,9 +195,11 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept; MOST_STEPS]>, out:
         charge = sum(charge, s.charge);
         out.steps[n] = s;
     }
-    out.time = time;
-    out.charge = charge;
-    let effective = effective.filter(|_| !plan.steps.is_empty());
+    // Without any step nothing is known, which is not the same as nothing.
+    let some = !plan.steps.is_empty();
+    out.time = time.filter(|_| some);
+    out.charge = charge.filter(|_| some);
+    let effective = effective.filter(|_| some);
     for (piece, slot) in plan.pieces.iter().zip(&mut out.pieces) {
         finish(plan, piece, inputs, effective, slot);
     }
@@ -405,7 +407,8 @@ impl Reached {
             total,
         } = *job;
         let i = flows / total;
-        let rate = i.si() * efficiency(bath, inputs, i)?.si();
+        // Not known where nobody knows the efficiency: only an end that asks for metal needs it.
+        let rate = efficiency(bath, inputs, i).map(|e| i.si() * e.si());
         let ratio = plan
             .pieces
             .iter()
@@ -420,16 +423,17 @@ impl Reached {
         };
         let time = match step.until? {
             PlanUntil::Time(t) => t,
-            PlanUntil::Mean(t) => still(plan.first_moved()?.charge_for(t), self.mean, rate)?,
+            PlanUntil::Mean(t) => still(plan.first_moved()?.charge_for(t), self.mean, rate?)?,
             PlanUntil::Thinnest(t) => still(
                 plan.first_moved()?.charge_for(t),
                 self.thinnest,
-                rate * ratio?,
+                rate? * ratio?,
             )?,
-            PlanUntil::Depth(d) => still(plan.charge_to_depth(inputs, d)?, self.mean, rate)?,
-            PlanUntil::Mass(m) => still(m.si() / job.mass_per_charge(out)?, self.mean, rate)?,
+            PlanUntil::Depth(d) => still(plan.charge_to_depth(inputs, d)?, self.mean, rate?)?,
+            PlanUntil::Mass(m) => still(m.si() / job.mass_per_charge(out)?, self.mean, rate?)?,
             PlanUntil::Clock(minute) => plan.start?.0.plus(elapsed?).until_minute(minute),
         };
+        let rate = rate.unwrap_or(0.0);
         self.mean += rate * time.si();
         self.thinnest += rate * time.si() * ratio.unwrap_or(0.0);
         Some(time)

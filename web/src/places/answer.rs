@@ -85,6 +85,58 @@ impl Shown {
     }
 }
 
+impl Shown {
+    /// The plan as plain lines: what to set, the turns, what comes of it, what holds it back, what to take care of.
+    pub fn as_text(&self) -> Vec<String> {
+        let mut lines = Vec::new();
+        if let Some(setting) = self.now() {
+            let ceiling = self.answer.steps.first().and_then(|s| s.ceiling.known());
+            let ceiling = ceiling
+                .map(|c| format!(", {} {} V", words::CEILING, number::tenth_volts(c.set)))
+                .unwrap_or_default();
+            lines.push(format!(
+                "{}: {}{ceiling}",
+                words::SET_NOW,
+                self.current(setting.set)
+            ));
+        }
+        for turn in self.turns() {
+            let when = turn.when.map(|w| format!("{w} ")).unwrap_or_default();
+            let more = turn.more.map(|m| format!(" ({m})")).unwrap_or_default();
+            lines.push(format!("{when}{}: {}{more}", turn.words, turn.value));
+        }
+        if let Some(piece) = self.answer.pieces.first() {
+            let depth = piece.etched.as_ref().and_then(|e| e.depth.known());
+            match (depth, piece.mean.known()) {
+                (Some(d), _) => lines.push(format!("{} deep", number::thickness(d.likely))),
+                (None, Some(t)) => {
+                    lines.push(format!("{} on average", number::thickness(t.likely)))
+                }
+                (None, None) => {}
+            }
+            if let (Some(t), Some(place)) = (piece.thinnest.known(), piece.thin_place.known()) {
+                lines.push(format!(
+                    "about {} {}",
+                    number::thickness(t.likely),
+                    words::thin_place(*place)
+                ));
+            }
+        }
+        for limit in &self.answer.limits {
+            let (statement, then) = words::limit(&[limit]);
+            lines.push(format!("{statement} {then}"));
+        }
+        for caution in &self.answer.cautions {
+            lines.push(format!(
+                "{}: {}",
+                words::when(caution.when),
+                words::caution(caution.kind)
+            ));
+        }
+        lines.iter().map(|l| l.replace('\u{a0}', " ")).collect()
+    }
+}
+
 /// The head of the page.
 pub fn head(shown: &Shown) -> Html {
     let Some(setting) = shown.now() else {
@@ -109,7 +161,7 @@ pub fn head(shown: &Shown) -> Html {
                     </p>
                 }
             </div>
-            <ol class="moments">{ for moments(shown) }</ol>
+            <ol class="moments">{ for shown.turns().into_iter().map(row) }</ol>
             { outcome(shown) }
         </>
     }
@@ -129,43 +181,57 @@ fn nothing(shown: &Shown) -> Html {
     }
 }
 
-/// The turns and the end, in the order of time.
-fn moments(shown: &Shown) -> Vec<Html> {
-    let steps = &shown.answer.steps;
-    let mut rows = Vec::new();
-    for pair in steps.windows(2) {
-        let (before, after) = (&pair[0], &pair[1]);
-        let Some(next) = after.current.known() else {
-            continue;
-        };
-        let was = before.current.known().map_or(next.set.si(), |c| c.set.si());
-        let words = if next.set.si() < was {
-            words::TURN_DOWN
-        } else if next.set.si() > was {
-            words::TURN_UP
-        } else {
-            words::LEAVE
-        };
-        rows.push(row(
-            shown.moment(before),
-            words,
-            shown.current(next.set),
-            None,
-        ));
+/// Something to do at a moment.
+struct Turn {
+    when: Option<String>,
+    words: &'static str,
+    value: String,
+    more: Option<String>,
+}
+
+impl Shown {
+    /// The turns and the end, in the order of time.
+    fn turns(&self) -> Vec<Turn> {
+        let steps = &self.answer.steps;
+        let mut turns = Vec::new();
+        for pair in steps.windows(2) {
+            let (before, after) = (&pair[0], &pair[1]);
+            let Some(next) = after.current.known() else {
+                continue;
+            };
+            let was = before.current.known().map_or(next.set.si(), |c| c.set.si());
+            let words = if next.set.si() < was {
+                words::TURN_DOWN
+            } else if next.set.si() > was {
+                words::TURN_UP
+            } else {
+                words::LEAVE
+            };
+            turns.push(Turn {
+                when: self.moment(before),
+                words,
+                value: self.current(next.set),
+                more: None,
+            });
+        }
+        if let Some(last) = steps.last() {
+            let time = self.answer.time.known();
+            let range = time.filter(|t| differ(t.low, t.high)).map(|t| {
+                format!(
+                    "{} to {}",
+                    number::time(rough(t.low, f64::floor)),
+                    number::time(rough(t.high, f64::ceil))
+                )
+            });
+            turns.push(Turn {
+                when: self.moment(last),
+                words: words::LIFT_OUT,
+                value: time.map(|t| number::time(t.likely)).unwrap_or_default(),
+                more: range,
+            });
+        }
+        turns
     }
-    if let Some(last) = steps.last() {
-        let time = shown.answer.time.known();
-        let said = time.map(|t| number::time(t.likely)).unwrap_or_default();
-        let range = time.filter(|t| differ(t.low, t.high)).map(|t| {
-            format!(
-                "{} to {}",
-                number::time(rough(t.low, f64::floor)),
-                number::time(rough(t.high, f64::ceil))
-            )
-        });
-        rows.push(row(shown.moment(last), words::LIFT_OUT, said, range));
-    }
-    rows
 }
 
 /// Ends of a time, rounded outwards: to ten minutes above three hours, to five below, to one under one.
@@ -186,13 +252,13 @@ fn differ(low: Time, high: Time) -> bool {
     high.si() - low.si() > 0.02 * high.si()
 }
 
-fn row(when: Option<String>, words: &str, value: String, more: Option<String>) -> Html {
+fn row(turn: Turn) -> Html {
     html! {
         <li>
-            <span class="when">{ when.unwrap_or_default() }</span>
-            <span class="what">{ words }</span>
-            <span class="value">{ value }</span>
-            if let Some(more) = more {
+            <span class="when">{ turn.when.unwrap_or_default() }</span>
+            <span class="what">{ turn.words }</span>
+            <span class="value">{ turn.value }</span>
+            if let Some(more) = turn.more {
                 <span class="more">{ more }</span>
             }
         </li>

@@ -6,6 +6,10 @@ use yew::prelude::*;
 /// What the sheet needs.
 #[derive(Properties, PartialEq)]
 pub struct EmergencyProps {
+    /// What is left of the eye rinse, where one runs.
+    pub rinse: Option<AttrValue>,
+    /// The rinse begins, or ends.
+    pub onrinse: Callback<bool>,
     /// Closed.
     pub onclose: Callback<()>,
 }
@@ -34,6 +38,14 @@ pub fn Emergency(props: &EmergencyProps) -> Html {
     html! {
         <div class="sheet" role="dialog" aria-modal="true" aria-labelledby="emergency-title" {onkeydown}>
             <h2 id="emergency-title">{ words::EMERGENCY }</h2>
+            <div class="rinse">
+                if let Some(left) = &props.rinse {
+                    <p class="clock" role="timer">{ left }</p>
+                    <button type="button" class="button" onclick={props.onrinse.reform(|_: MouseEvent| false)}>{ words::RINSE_STOP }</button>
+                } else {
+                    <button type="button" class="button" onclick={props.onrinse.reform(|_: MouseEvent| true)}>{ words::RINSE_START }</button>
+                }
+            </div>
             <dl>
                 for (what, then) in words::EMERGENCY_LINES {
                     <dt>{ *what }</dt>

@@ -5,5 +5,6 @@ pub mod emergency;
 pub mod plan;
 pub mod questions;
 pub mod setup;
+pub mod share;
 pub mod top;
 pub mod working;

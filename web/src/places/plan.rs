@@ -3,6 +3,7 @@
 use super::answer::{self, Shown};
 use super::questions::Questions;
 use super::setup::Setup;
+use super::share::Share;
 use super::working::{WorkingView, worth_showing};
 use crate::parts::NumberField;
 use crate::state::{Action, State, at, entries};
@@ -143,6 +144,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { answer::cautions(shown) }
                 if worth_showing(shown) {
                     <WorkingView answer={shown.answer.clone()} />
+                    <Share text={shown.as_text().join("\n")} />
                 }
             </div>
         </main>

@@ -12,6 +12,8 @@ pub struct TopProps {
     pub strip: bool,
     /// Whether the answer stands on an earlier entry.
     pub stands_in: bool,
+    /// What is left of the eye rinse, where one runs.
+    pub rinse: Option<AttrValue>,
     /// Emergency was asked for.
     pub onemergency: Callback<()>,
 }
@@ -36,7 +38,11 @@ pub fn Top(props: &TopProps) -> Html {
                 <svg viewBox="0 0 24 24" aria-hidden="true">
                     <path d="M9 3h6v6h6v6h-6v6H9v-6H3V9h6Z" fill="none" stroke="currentColor" stroke-width="2" stroke-linejoin="round" />
                 </svg>
-                <span>{ words::EMERGENCY }</span>
+                if let Some(left) = &props.rinse {
+                    <strong>{ left }</strong>
+                } else {
+                    <span>{ words::EMERGENCY }</span>
+                }
             </button>
         </header>
     }

@@ -67,6 +67,31 @@ pub const SET_ASIDE: &str = "An earlier draft could not be read. It is kept as i
 pub const SET_ASIDE_NEWER: &str =
     "An earlier draft was written by a newer edition of this page. It is kept as it was:";
 
+/// How long an eye is rinsed.
+pub const RINSE: quantity::Time = quantity::Time::minutes(20.0);
+/// Starts the rinse clock.
+pub const RINSE_START: &str = "Eye: start the 20-minute rinse clock";
+/// Ends it.
+pub const RINSE_STOP: &str = "Stop the clock";
+
+/// What is left of the rinse.
+pub fn rinse(left: quantity::Time) -> String {
+    let seconds = quantity::Quantity::si(left).ceil() as u64;
+    if seconds == 0 {
+        return "20 minutes are over: see a doctor".to_owned();
+    }
+    format!("Rinse {}:{:02}", seconds / 60, seconds % 60)
+}
+
+/// Opens the plan as a text to copy.
+pub const AS_TEXT: &str = "The plan as text";
+/// Copies it.
+pub const COPY: &str = "Copy";
+/// It was copied.
+pub const COPIED: &str = "Copied";
+/// Prints the plan.
+pub const PRINT: &str = "Print";
+
 /// The emergency lines, in the order of urgency.
 pub const EMERGENCY_LINES: &[(&str, &str)] = &[
     (

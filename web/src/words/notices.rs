@@ -99,7 +99,11 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
                 .collect();
             (
                 format!("Your supply shows steps of {}:", number::current(step, Some(step))),
-                format!("{}. A meter in series settles it.", blurred.join(", ")),
+                format!(
+                    "{}. A meter in series settles it; it takes about {} V itself.",
+                    blurred.join(", "),
+                    number::tenth_volts(get::<Voltage>(n, "meter_takes"))
+                ),
             )
         }
         LimitKind::VoltsTooFew => (

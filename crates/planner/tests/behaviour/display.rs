@@ -1,6 +1,6 @@
 //! What a supply's display makes of a wanted current. Worked by hand.
 
-use crate::support::{ask_plan, changed, number};
+use crate::support::{ask_plan, changed, is_sound, number};
 use planner::bench::{flowing, shown};
 use planner::job::Bench;
 use quantity::{Current, Quantity};
@@ -115,6 +115,7 @@ fn a_supply_whose_offset_eats_all_current_gives_no_time() {
         "/supply",
         json!({"constant_current": {"highest_A": 0.05, "offset_A": -0.2}}),
     )]));
+    is_sound(&answer, "an offset that eats all current");
     assert!(answer["time"]["absent"].is_object(), "{}", answer["time"]);
     assert!(answer["steps"][0]["ends"]["absent"].is_object());
 }

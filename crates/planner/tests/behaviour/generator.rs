@@ -1,21 +1,23 @@
 //! Random Jobs within the declared bounds: the bounds are the fields' own.
 
-use chemistry::{Process, Stirring};
+use chemistry::solution::SOLUTIONS;
+use chemistry::{Choosable, Electrode, Process, Setting, Solution, Stirring};
 use field::{Arrangement, Opening};
 use geometry::Shape;
 use planner::FieldPath;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
     Area, Artwork, Assume, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter, Drive,
-    Effects, Extent, Fit, Hanger, Holds, InBath, Job, Method, Moment, Own, Part, Piece, Place,
-    Price, SpreadAt, Start, Step, Stock, Supply, Switch, Until, Use, piece,
+    Effects, Extent, Fit, Hanger, Holds, InBath, Job, Lead, Method, Moment, Own, OwnAlloy, OwnPart,
+    OwnSolution, Part, Piece, Place, Price, SpreadAt, Start, Step, Stock, Supply, Switch, Until,
+    Use, Wear, piece,
 };
+use planner::uses;
 use proptest::option::of;
 use proptest::prelude::*;
-use proptest::sample::select;
+use proptest::sample::{Index, select};
 use proptest::strategy::BoxedStrategy;
-use quantity::{AnyQuantity, Quantity};
-use serde_json::{Value, json};
+use quantity::{AnyQuantity, Fraction, Length, Quantity};
 
 /// A quantity within a field's bounds: anywhere, small ones as often as large ones, and the ends.
 pub fn within<Q: Quantity>(field: &Field<Q>) -> BoxedStrategy<Q> {
@@ -39,36 +41,39 @@ fn counted(field: &CountField) -> BoxedStrategy<u32> {
     .boxed()
 }
 
-fn shape() -> BoxedStrategy<Shape> {
-    prop_oneof![
-        (within(&fields::BORE), within(&fields::RING_WIRE))
-            .prop_map(|(bore, wire_d)| Shape::Torus { bore, wire_d }),
-        (
-            within(&fields::BORE),
-            within(&fields::WALL),
-            within(&fields::WIDTH)
+/// Any shape: about the size usual on the bench, or anywhere within the bounds.
+pub fn shape() -> BoxedStrategy<Shape> {
+    (
+        select(Shape::TYPICAL.to_vec()),
+        prop::collection::vec(0.0..=1.0f64, 4),
+        prop::bool::weighted(0.2),
+        any::<Index>(),
+        1..30u32,
+    )
+        .prop_filter_map(
+            "sizes that go together",
+            |(typical, u, wide, word, count)| {
+                let sized = typical.map_sizes(|n, usual| {
+                    let Some(field) = fields::shape_size(typical.size_names()[n]) else {
+                        return usual;
+                    };
+                    let (least, most) = (field.least.si(), field.most.si());
+                    let (from, to) = if wide {
+                        (least, most)
+                    } else {
+                        (usual.si() / 2.0, usual.si() * 2.0)
+                    };
+                    Length::from_si((from * libm::pow(to / from, u[n])).clamp(least, most))
+                });
+                let worded = match sized.word() {
+                    Some((_, words)) => sized.with_word(words[word.index(words.len())])?,
+                    None => sized,
+                };
+                let shape = worded.with_count(count);
+                shape.contradiction().is_none().then_some(shape)
+            },
         )
-            .prop_map(|(bore, wall, width)| Shape::Band { bore, wall, width }),
-        (
-            within(&fields::INNER_D),
-            1.001..1.5f64,
-            within(&fields::CAP_HEIGHT)
-        )
-            .prop_filter_map(
-                "an outer diameter within its bounds",
-                |(inner_d, more, height)| {
-                    let outer_d = inner_d * more;
-                    (outer_d.si() >= fields::OUTER_D.least.si()
-                        && outer_d.si() <= fields::OUTER_D.most.si())
-                    .then_some(Shape::Cap {
-                        outer_d,
-                        inner_d,
-                        height,
-                    })
-                }
-            ),
-    ]
-    .boxed()
+        .boxed()
 }
 
 fn parts() -> BoxedStrategy<Extent> {
@@ -123,14 +128,11 @@ fn area() -> BoxedStrategy<Extent> {
         .boxed()
 }
 
-fn base() -> BoxedStrategy<Base> {
+fn any_base() -> BoxedStrategy<Base> {
     let coats = [Coat::Graphite, Coat::Copper, Coat::Silver, Coat::Other];
     prop_oneof![
         Just(Base::Unknown),
-        of(within(&fields::STOCK)).prop_map(|thickness| Base::Metal(Stock {
-            id: "Cu".to_owned(),
-            thickness,
-        })),
+        stock(METALS.iter().map(|m| (*m).to_owned()).collect()),
         (
             select(coats.to_vec()),
             of(within(&fields::SHEET)),
@@ -149,6 +151,18 @@ fn base() -> BoxedStrategy<Base> {
             }),
     ]
     .boxed()
+}
+
+/// Elements and alloys of every kind of base.
+const METALS: [&str; 16] = [
+    "Cu", "C11000", "C26000", "C51000", "C75200", "Ag", "Ag925", "Au", "Au585", "Pt", "Ni", "Fe",
+    "S30400", "Zn", "A91100", "R50400",
+];
+
+fn stock(ids: Vec<String>) -> BoxedStrategy<Base> {
+    (select(ids), of(within(&fields::STOCK)))
+        .prop_map(|(id, thickness)| Base::Metal(Stock { id, thickness }))
+        .boxed()
 }
 
 fn hanger() -> BoxedStrategy<Hanger> {
@@ -202,13 +216,179 @@ fn moment() -> BoxedStrategy<Moment> {
         .boxed()
 }
 
+/// What a job is done in: where, which solution, and what of it the job needs to know.
+#[derive(Clone, Debug)]
+struct Bathed {
+    place: Place,
+    solution: String,
+    own: Option<OwnSolution>,
+    etches: bool,
+    finish: bool,
+    /// The metal laid down.
+    lays: String,
+    /// What may be etched in it.
+    sheets: Vec<String>,
+    /// Addresses of the catalogue's values that have one.
+    known: Vec<String>,
+}
+
+const PLACES: [(Place, Setting); 3] = [
+    (Place::Home, Setting::Home),
+    (Place::Class, Setting::Class),
+    (Place::Shop, Setting::Shop),
+];
+
+fn of_catalogue(place: Place, s: &Solution) -> Bathed {
+    let mut known = Vec::new();
+    for (there, name) in [
+        (s.efficiency.typical().is_some(), "efficiency"),
+        (s.conductivity.typical().is_some(), "conductivity"),
+        (s.evenness_factor.typical().is_some(), "evenness_factor"),
+        (s.cell_volts.typical().is_some(), "cell_volts"),
+        (s.process == Process::Electroplate, "batch"),
+    ] {
+        if there {
+            known.push(format!("baths/b1/{name}"));
+        }
+    }
+    // What the solution is for, and now and then a sheet that is not for it.
+    let mut sheets: Vec<String> = Vec::new();
+    for _ in 0..3 {
+        sheets.extend(s.attacks.value.iter().map(|m| (*m).to_owned()));
+    }
+    sheets.extend(["Cu", "Ag925", "C26000", "S30400", MINE].map(str::to_owned));
+    Bathed {
+        place,
+        solution: s.id.to_owned(),
+        own: None,
+        etches: s.work == Electrode::Anode,
+        finish: s.process == Process::Electroplate,
+        lays: s.metal.to_owned(),
+        sheets,
+        known,
+    }
+}
+
+/// Every solution that a job can be planned with, at every place.
+fn bathed() -> BoxedStrategy<Bathed> {
+    let mut all = Vec::new();
+    for (place, setting) in PLACES {
+        for s in SOLUTIONS {
+            if matches!(
+                s.choosable(setting),
+                Choosable::Offered | Choosable::NeedsShop
+            ) {
+                all.push(of_catalogue(place, s));
+            }
+        }
+    }
+    prop_oneof![8 => select(all), 1 => from_a_label()].boxed()
+}
+
+fn own_solution() -> BoxedStrategy<OwnSolution> {
+    (
+        select(vec![
+            Process::Electroform,
+            Process::Electroplate,
+            Process::Etch,
+        ]),
+        select(vec!["Ag", "Au", "Ni", "Pd", "Zn", "Cu", "C26000"]),
+        of(counted(&fields::VALENCE)),
+        within(&fields::DENSITY),
+        of(within(&fields::CATHODE_EFFICIENCY)),
+        of(within(&fields::OWN_CONDUCTIVITY)),
+        of(within(&fields::OWN_VOLTS)),
+    )
+        .prop_map(
+            |(process, metal, valence, density, efficiency, conductivity, volts)| OwnSolution {
+                id: "mine".to_owned(),
+                process,
+                metal: metal.to_owned(),
+                valence,
+                density: Some(density),
+                highest: None,
+                efficiency,
+                moves: None,
+                conductivity,
+                volts,
+            },
+        )
+        .boxed()
+}
+
+fn from_a_label() -> BoxedStrategy<Bathed> {
+    own_solution()
+        .prop_map(|own| Bathed {
+            place: Place::Home,
+            solution: own.id.clone(),
+            etches: own.process == Process::Etch,
+            finish: own.process == Process::Electroplate,
+            lays: own.metal.clone(),
+            sheets: ["Ag", "Ni", "Zn", "C26000", "Ag925", MINE]
+                .map(str::to_owned)
+                .to_vec(),
+            known: Vec::new(),
+            own: Some(own),
+        })
+        .boxed()
+}
+
+/// The id of an alloy of the person's own.
+const MINE: &str = "my_brass";
+
+/// Copper and zinc, in any proportion.
+fn own_alloy() -> BoxedStrategy<OwnAlloy> {
+    (
+        within(&fields::OWN_DENSITY),
+        0.01..0.99f64,
+        1..=4u32,
+        1..=4u32,
+    )
+        .prop_map(|(density, copper, z, y)| {
+            let part = |id: &str, share: f64, valence| OwnPart {
+                id: id.to_owned(),
+                share: Fraction::from_si(share),
+                valence,
+            };
+            OwnAlloy {
+                id: MINE.to_owned(),
+                density,
+                parts: vec![part("Cu", copper, z), part("Zn", 1.0 - copper, y)],
+            }
+        })
+        .boxed()
+}
+
 /// A piece that this edition computes with.
-fn plannable_piece() -> BoxedStrategy<Piece> {
+fn plannable_piece(bathed: &Bathed) -> BoxedStrategy<Piece> {
+    let etches = bathed.etches;
+    let base = if etches {
+        stock(bathed.sheets.clone()).prop_map(Some).boxed()
+    } else {
+        of(any_base()).boxed()
+    };
+    let open = if etches {
+        within(&fields::OPEN).prop_map(Some).boxed()
+    } else {
+        of(within(&fields::OPEN)).boxed()
+    };
+    let art = if etches {
+        (artwork(), select(vec![Lead::Plus, Lead::Plus, Lead::Minus]))
+            .prop_map(|(art, lead)| {
+                Some(Artwork {
+                    lead: Some(lead),
+                    ..art
+                })
+            })
+            .boxed()
+    } else {
+        of(artwork()).boxed()
+    };
     (
         "\\PC{0,8}",
         counted(&fields::COUNT),
         prop_oneof![parts(), area()],
-        of(base()),
+        base,
         of(hanger()),
         of(select(vec![Opening::To, Opening::Away])),
         of(within(&fields::MIN_OVER_MEAN)),
@@ -216,38 +396,45 @@ fn plannable_piece() -> BoxedStrategy<Piece> {
             of(within(&fields::FIT_BORE)),
             of(within(&fields::WANTED_BORE)),
         )),
+        open,
+        art,
     )
         .prop_map(
-            |(label, count, extent, base, hanger, opening, min_over_mean, fit)| Piece {
-                id: String::new(),
-                label,
-                count,
-                extent: Some(extent),
-                base,
-                open: None,
-                hanger,
-                contact: None,
-                opening,
-                min_over_mean,
-                fit: fit.map(|(bore, wanted)| Fit { bore, wanted }),
-                artwork: None,
-                joins: None,
-                leaves: None,
+            |(label, count, extent, base, hanger, opening, min_over_mean, fit, open, artwork)| {
+                Piece {
+                    id: String::new(),
+                    label,
+                    count,
+                    extent: Some(extent),
+                    base,
+                    open,
+                    hanger,
+                    contact: None,
+                    opening,
+                    min_over_mean,
+                    fit: fit.map(|(bore, wanted)| Fit { bore, wanted }),
+                    artwork,
+                    joins: None,
+                    leaves: None,
+                }
             },
         )
         .boxed()
 }
 
 fn any_piece() -> BoxedStrategy<Piece> {
-    (
-        plannable_piece(),
-        any::<bool>(),
-        of(within(&fields::OPEN)),
-        of((of(within(&fields::CONTACT)), of(within(&fields::LEAD)))),
-        of(artwork()),
-        of(moment()),
-        of(moment()),
-    )
+    bathed()
+        .prop_flat_map(|bathed| {
+            (
+                plannable_piece(&bathed),
+                any::<bool>(),
+                of(within(&fields::OPEN)),
+                of((of(within(&fields::CONTACT)), of(within(&fields::LEAD)))),
+                of(artwork()),
+                of(moment()),
+                of(moment()),
+            )
+        })
         .prop_map(
             |(piece, known, open, contact, artwork, joins, leaves)| Piece {
                 extent: piece.extent.filter(|_| known),
@@ -262,39 +449,42 @@ fn any_piece() -> BoxedStrategy<Piece> {
         .boxed()
 }
 
-fn bath() -> BoxedStrategy<Bath> {
+fn bath(bathed: &Bathed) -> BoxedStrategy<Bath> {
     let arrangements = [
         Arrangement::OneSide,
         Arrangement::BothSides,
         Arrangement::Turned,
         Arrangement::AllRound,
     ];
+    let solution = bathed.solution.clone();
+    let metals = ["Cu", "Zn", "Ag", bathed.lays.as_str()].map(str::to_owned);
+    let materials: Vec<String> = chemistry::material::MATERIALS
+        .iter()
+        .map(|m| m.id.to_owned())
+        .collect();
     (
         of(within(&fields::VOLUME)),
         of(within(&fields::PASSED)),
         of((
+            select(metals.to_vec()),
             of(within(&fields::HOLDS_NOW)),
             of(within(&fields::HOLDS_FLOOR)),
         )),
         of((
-            of(Just("Cu".to_owned())),
+            of(select(materials)),
             of(within(&fields::FACING)),
             of(within(&fields::DISTANCE)),
             of(select(arrangements.to_vec())),
         )),
     )
-        .prop_map(|(volume, passed, holds, counter)| Bath {
+        .prop_map(move |(volume, passed, holds, counter)| Bath {
             id: "b1".to_owned(),
-            solution: "cu_acid_form".to_owned(),
+            solution: solution.clone(),
             volume,
             passed,
             holds: holds
                 .into_iter()
-                .map(|(now, floor)| Holds {
-                    metal: "Cu".to_owned(),
-                    now,
-                    floor,
-                })
+                .map(|(metal, now, floor)| Holds { metal, now, floor })
                 .collect(),
             counter: counter.map(|(material, facing, distance, arrangement)| Counter {
                 material,
@@ -332,19 +522,50 @@ fn clock() -> BoxedStrategy<String> {
         .boxed()
 }
 
+fn wear() -> BoxedStrategy<Until> {
+    (
+        select(vec![Use::Earring, Use::Pendant, Use::Ring, Use::Handled]),
+        within(&fields::LASTS),
+    )
+        .prop_map(|(of, lasts)| Until::Wear(Wear { of, lasts }))
+        .boxed()
+}
+
+/// What ends a step of a plating.
 fn until() -> BoxedStrategy<Until> {
     prop_oneof![
         within(&fields::UNTIL_TIME).prop_map(Until::Time),
         within(&fields::UNTIL_MEAN).prop_map(Until::Mean),
         within(&fields::UNTIL_THINNEST).prop_map(Until::Thinnest),
         within(&fields::UNTIL_MASS).prop_map(Until::Mass),
-        use_of_a_piece().prop_map(Until::Use),
+        wear(),
         clock().prop_map(Until::Clock),
     ]
     .boxed()
 }
 
-fn step(drive: BoxedStrategy<Drive>, until: BoxedStrategy<Until>) -> BoxedStrategy<Step> {
+fn until_in(bathed: &Bathed) -> BoxedStrategy<Until> {
+    if bathed.etches {
+        return prop_oneof![
+            within(&fields::UNTIL_TIME).prop_map(Until::Time),
+            within(&fields::UNTIL_DEPTH).prop_map(Until::Depth),
+            within(&fields::UNTIL_MEAN).prop_map(Until::Mean),
+            within(&fields::UNTIL_MASS).prop_map(Until::Mass),
+            clock().prop_map(Until::Clock),
+        ]
+        .boxed();
+    }
+    if uses::layer(Use::Ring, &bathed.lays).is_some() {
+        return prop_oneof![5 => until(), 1 => use_of_a_piece().prop_map(Until::Use)].boxed();
+    }
+    until()
+}
+
+fn step(
+    drive: BoxedStrategy<Drive>,
+    until: BoxedStrategy<Until>,
+    kinds: Vec<Process>,
+) -> BoxedStrategy<Step> {
     let stirrings = [Stirring::Still, Stirring::Gentle, Stirring::Vigorous];
     (
         select(stirrings.to_vec()),
@@ -352,17 +573,20 @@ fn step(drive: BoxedStrategy<Drive>, until: BoxedStrategy<Until>) -> BoxedStrate
         of(within(&fields::CEILING)),
         drive,
         until,
+        select(kinds),
     )
-        .prop_map(|(stirring, temperature, ceiling, drive, until)| Step {
-            id: String::new(),
-            places: Vec::new(),
-            kind: Process::Electroform,
-            stirring,
-            temperature,
-            ceiling,
-            drive: Some(drive),
-            until: Some(until),
-        })
+        .prop_map(
+            |(stirring, temperature, ceiling, drive, until, kind)| Step {
+                id: String::new(),
+                places: Vec::new(),
+                kind,
+                stirring,
+                temperature,
+                ceiling,
+                drive: Some(drive),
+                until: Some(until),
+            },
+        )
         .boxed()
 }
 
@@ -403,7 +627,7 @@ fn start() -> BoxedStrategy<Start> {
         .boxed()
 }
 
-fn own_value() -> BoxedStrategy<Assume> {
+fn own_value(bathed: &Bathed) -> BoxedStrategy<Assume> {
     fn at<Q: Quantity>(name: &'static str, field: &Field<Q>) -> BoxedStrategy<Assume> {
         within(field)
             .prop_map(move |value| Assume {
@@ -412,25 +636,31 @@ fn own_value() -> BoxedStrategy<Assume> {
             })
             .boxed()
     }
-    prop_oneof![
-        at("efficiency", &fields::EFFICIENCY),
+    let efficiency = if bathed.etches {
+        at("efficiency", &fields::EFFICIENCY)
+    } else {
+        at("efficiency", &fields::CATHODE_EFFICIENCY)
+    };
+    let all = prop_oneof![
+        efficiency,
         at("conductivity", &fields::CONDUCTIVITY),
         at("evenness_factor", &fields::EVENNESS_FACTOR),
         at("surface_volts", &fields::SURFACE_VOLTS),
-    ]
-    .boxed()
+        at("cell_volts", &fields::SURFACE_VOLTS),
+    ];
+    if bathed.finish {
+        prop_oneof![5 => all, 1 => at("batch", &fields::BATCH)].boxed()
+    } else {
+        all.boxed()
+    }
 }
 
-fn own_spread() -> BoxedStrategy<SpreadAt> {
-    let known = [
-        "pieces/p1/extent",
-        "baths/b1/efficiency",
-        "baths/b1/conductivity",
-        "baths/b1/evenness_factor",
-    ];
-    (select(known.to_vec()), within(&fields::SPREAD))
+fn own_spread(bathed: &Bathed) -> BoxedStrategy<SpreadAt> {
+    let mut known = bathed.known.clone();
+    known.push("pieces/p1/extent".to_owned());
+    (select(known), within(&fields::SPREAD))
         .prop_map(|(at, spread)| SpreadAt {
-            at: FieldPath::new(at),
+            at: FieldPath::new(&at),
             spread,
         })
         .boxed()
@@ -454,27 +684,58 @@ fn put_together(mut pieces: Vec<Piece>, mut steps: Vec<Step>) -> (Vec<Piece>, Ve
 /// A job that this edition reads without a problem and can plan, save where a thinnest place is asked for of pieces
 /// without a known evenness.
 pub fn plannable() -> BoxedStrategy<Job> {
+    bathed().prop_flat_map(|b| job_in(&b)).boxed()
+}
+
+fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
+    let kinds = if bathed.etches {
+        vec![Process::Etch]
+    } else {
+        vec![Process::Electroform, Process::Electroplate]
+    };
+    let own = bathed.own.clone();
+    let (place, lays) = (bathed.place, bathed.lays.clone());
     (
-        prop::collection::vec(plannable_piece(), 1..4),
-        bath(),
-        prop::collection::vec(step(drive(), until()), 1..=2),
+        prop::collection::vec(plannable_piece(bathed), 1..4),
+        bath(bathed),
+        prop::collection::vec(step(drive(), until_in(bathed), kinds), 1..=2),
         of(bench()),
-        prop::collection::vec(own_value(), 0..3),
-        prop::collection::vec(own_spread(), 0..3),
-        select(vec![Place::Home, Place::Class, Place::Shop]),
+        prop::collection::vec(own_value(bathed), 0..3),
+        prop::collection::vec(own_spread(bathed), 0..3),
+        of(within(&fields::PRICE)),
+        (own_alloy(), prop::bool::weighted(0.3)),
         start(),
     )
         .prop_map(
-            |(pieces, bath, steps, bench, assume, spreads, place, start)| {
-                let (pieces, steps) = put_together(pieces, steps);
+            move |(pieces, bath, steps, bench, mut assume, spreads, price, (alloy, all), start)| {
+                let (pieces, mut steps) = put_together(pieces, steps);
+                // All the supply gives, where that is known.
+                if all && bench.as_ref().is_some_and(|b| b.highest.is_some()) {
+                    steps[0].drive = Some(Drive::AllSupply);
+                }
+                // One value at an address.
+                if assume.len() == 2 && assume[0].at == assume[1].at {
+                    assume.pop();
+                }
                 Job {
                     pieces,
                     baths: vec![bath],
                     steps,
                     supply: bench.map(Supply::ConstantCurrent),
+                    own: Own {
+                        metals: vec![alloy],
+                        solutions: own.iter().cloned().collect(),
+                    },
                     assume,
                     spreads,
                     place,
+                    prices: price
+                        .into_iter()
+                        .map(|price| Price {
+                            metal: lays.clone(),
+                            price,
+                        })
+                        .collect(),
                     start: Some(start),
                     ..Job::default()
                 }
@@ -483,8 +744,27 @@ pub fn plannable() -> BoxedStrategy<Job> {
         .boxed()
 }
 
-fn own() -> BoxedStrategy<Vec<Value>> {
-    prop::collection::vec("[a-z]{1,6}".prop_map(|id| json!({ "id": id })), 0..3).boxed()
+fn own() -> BoxedStrategy<Own> {
+    (
+        of(own_alloy()),
+        of((
+            own_solution(),
+            of(within(&fields::OWN_HIGHEST)),
+            of(within(&fields::MOVES)),
+        )),
+    )
+        .prop_map(|(metal, solution)| Own {
+            metals: metal.into_iter().collect(),
+            solutions: solution
+                .into_iter()
+                .map(|(solution, highest, moves)| OwnSolution {
+                    highest,
+                    moves,
+                    ..solution
+                })
+                .collect(),
+        })
+        .boxed()
 }
 
 fn switch() -> BoxedStrategy<Switch> {
@@ -494,8 +774,12 @@ fn switch() -> BoxedStrategy<Switch> {
 /// A job with anything in it that the format has.
 pub fn any_job() -> BoxedStrategy<Job> {
     let drive = prop_oneof![3 => drive(), 1 => Just(Drive::AllSupply)].boxed();
-    let until = prop_oneof![5 => until(), 1 => within(&fields::UNTIL_DEPTH).prop_map(Until::Depth)];
-    let kinds = [Process::Electroform, Process::Electroplate, Process::Etch];
+    let until = prop_oneof![
+        5 => until(),
+        1 => use_of_a_piece().prop_map(Until::Use),
+        1 => within(&fields::UNTIL_DEPTH).prop_map(Until::Depth),
+    ];
+    let kinds = vec![Process::Electroform, Process::Electroplate, Process::Etch];
     let supply = prop_oneof![
         3 => bench().prop_map(Supply::ConstantCurrent),
         1 => Just(Supply::ConstantVoltage),
@@ -504,13 +788,11 @@ pub fn any_job() -> BoxedStrategy<Job> {
     ];
     let steps = prop::collection::vec(
         (
-            step(drive, until.boxed()),
-            select(kinds.to_vec()),
+            step(drive, until.boxed(), kinds),
             any::<bool>(),
             any::<bool>(),
         )
-            .prop_map(|(step, kind, driven, ends)| Step {
-                kind,
+            .prop_map(|(step, driven, ends)| Step {
                 drive: step.drive.filter(|_| driven),
                 until: step.until.filter(|_| ends),
                 ..step
@@ -519,11 +801,9 @@ pub fn any_job() -> BoxedStrategy<Job> {
     );
     let later = (
         own(),
-        own(),
         switch(),
         switch(),
         of("[A-Z]{2}"),
-        of(within(&fields::PRICE)),
         of((counted(&fields::STUDENTS), of(within(&fields::LESSON)))),
         any::<bool>(),
     );
@@ -535,28 +815,15 @@ pub fn any_job() -> BoxedStrategy<Job> {
         later,
     )
         .prop_map(
-            |(
-                job,
-                pieces,
-                steps,
-                supply,
-                (metals, solutions, growth, contacts, country, price, class, starts),
-            )| {
+            |(job, pieces, steps, supply, (own, growth, contacts, country, class, starts))| {
                 let (pieces, steps) = put_together(pieces, steps);
                 Job {
                     pieces,
                     steps,
                     supply,
-                    own: Own { metals, solutions },
+                    own,
                     effects: Effects { growth, contacts },
                     country,
-                    prices: price
-                        .into_iter()
-                        .map(|price| Price {
-                            metal: "Cu".to_owned(),
-                            price,
-                        })
-                        .collect(),
                     class: class.map(|(students, lesson)| Class { students, lesson }),
                     start: job.start.filter(|_| starts),
                     ..job

@@ -3,6 +3,8 @@
 mod clock;
 mod determinism;
 mod display;
+mod etching;
+mod finishing;
 mod generator;
 mod identities;
 mod keys;
@@ -12,4 +14,5 @@ mod problems;
 mod properties;
 mod reading;
 mod support;
+mod units;
 mod working;

@@ -1,4 +1,5 @@
-//! What holds a job back, and the hazards: each must show where it is due and only there. Rows in `data/notices.jsonl`.
+//! What holds a job back, and the hazards: each must show where it is due and only there. Rows in `data/notices.jsonl`:
+//! one rule each, by the trade's safety and etch pages and the solution's own sheet. `note` is the reason given.
 
 use crate::support::{ask, asked, rows};
 use planner::answer::{CautionKind, LimitKind};
@@ -11,9 +12,13 @@ fn table() -> Vec<Value> {
 fn kinds(answer: &Value) -> Vec<Value> {
     ["limits", "cautions"]
         .iter()
-        .flat_map(|list| answer[list].as_array().into_iter().flatten())
+        .flat_map(|key| list(answer, key))
         .map(|notice| notice["kind"].clone())
         .collect()
+}
+
+fn list<'a>(answer: &'a Value, key: &str) -> impl Iterator<Item = &'a Value> {
+    answer[key].as_array().into_iter().flatten()
 }
 
 fn listed<'r>(row: &'r Value, key: &str) -> impl Iterator<Item = &'r Value> {
@@ -59,19 +64,82 @@ fn every_limit_and_caution_has_a_row_each_way() {
 }
 
 #[test]
-fn every_notice_names_a_step_or_a_piece() {
+fn the_reason_given_is_the_catalogues() {
+    for row in table() {
+        let Some(note) = row["note"].as_str() else {
+            continue;
+        };
+        let answer = ask(&asked(&row));
+        let notes: Vec<&Value> = list(&answer, "limits").map(|l| &l["note"]).collect();
+        assert!(
+            notes.iter().any(|n| *n == note),
+            "{}: got {}, want {note}",
+            row["case"],
+            json!(notes)
+        );
+    }
+}
+
+#[test]
+fn the_rows_ask_what_can_be_answered() {
+    for row in table() {
+        let problems = ask(&asked(&row))["problems"].clone();
+        let fine = row["broken"] == true || problems == json!([]);
+        assert!(fine, "{}: {problems}", row["case"]);
+    }
+}
+
+#[test]
+fn no_notice_is_given_twice() {
+    for row in table() {
+        let answer = ask(&asked(&row));
+        for key in ["limits", "cautions"] {
+            let mut seen: Vec<(&Value, &Value)> = Vec::new();
+            for notice in list(&answer, key) {
+                let this = (&notice["kind"], &notice["at"]);
+                assert!(
+                    !seen.contains(&this),
+                    "{}: {} twice at {}",
+                    row["case"],
+                    this.0,
+                    this.1
+                );
+                seen.push(this);
+            }
+        }
+    }
+}
+
+#[test]
+fn every_notice_names_a_step_a_piece_or_the_bath() {
     for row in table() {
         let answer = ask(&asked(&row));
         for notice in ["limits", "cautions"]
             .iter()
-            .flat_map(|list| answer[list].as_array().into_iter().flatten())
+            .flat_map(|key| list(&answer, key))
         {
             let at = notice["at"].as_str().unwrap_or_default();
+            let known = ["steps/s1", "pieces/p1", "baths/b1/solution"].contains(&at);
             assert!(
-                ["steps/s1", "pieces/p1"].contains(&at),
+                known || at.starts_with("baths/b1/holds/"),
                 "{}: {notice}",
                 row["case"]
             );
         }
+    }
+}
+
+#[test]
+fn every_solution_that_can_be_chosen_is_in_a_row() {
+    let table = table();
+    for solution in chemistry::solution::SOLUTIONS {
+        let at_a_shop = solution.choosable(chemistry::Setting::Shop);
+        if at_a_shop != chemistry::Choosable::Offered {
+            continue;
+        }
+        let asked = table
+            .iter()
+            .any(|row| asked(row).contains(&format!("\"solution\":\"{}\"", solution.id)));
+        assert!(asked, "no row with {}", solution.id);
     }
 }

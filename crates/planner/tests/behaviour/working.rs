@@ -1,7 +1,7 @@
 //! The working: every formula, evaluated over the values shown, gives the result shown.
 
 use crate::generator::plannable;
-use crate::support::{changed, config, line};
+use crate::support::{changed, config, etch_base, line, with};
 use planner::expr::Expr;
 use planner::question::{Question, to_line};
 use planner::working::FORMULAS;
@@ -35,6 +35,11 @@ fn holds(answer: &Answer, of: &str) {
                 let v = v.value.si.abs();
                 if v > a { v } else { a }
             }),
+            "time" => {
+                let value = |name: &str| w.values.iter().find(|v| v.name == name);
+                let whole = value("target").zip(value("growth"));
+                whole.map_or(want.abs(), |(t, g)| t.value.si / g.value.si)
+            }
             _ => want.abs(),
         };
         assert!(
@@ -70,6 +75,13 @@ fn jobs() -> Vec<String> {
     ]
     .iter()
     .map(|changes| line(&changed(changes)))
+    .chain([line(&with(
+        etch_base(),
+        &[
+            ("/pieces/0/artwork/opening_m", json!(0.0005)),
+            ("/pieces/0/artwork/model", json!("groove")),
+        ],
+    ))])
     .collect()
 }
 

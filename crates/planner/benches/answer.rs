@@ -1,0 +1,85 @@
+//! How long one answer takes, ranges and working included: the page asks for one at every key.
+
+use criterion::{Criterion, criterion_group, criterion_main};
+use planner::{Answer, Catalogue, Job, answer, job};
+use serde_json::{Value, json};
+use std::hint::black_box;
+
+/// A ring to wear as the first screen asks for it: covered, then grown, on a bench supply with a display.
+fn ring() -> Value {
+    json!({"format": 1,
+        "pieces": [{"id": "p1", "label": "ring",
+            "extent": {"parts": [{"id": "a", "shape": {"band": {"bore_m": 0.0176, "wall_m": 0.0015, "width_m": 0.006}}}]},
+            "base": {"nonconductor": {"coat": "graphite"}},
+            "hanger": {"wire_d_m": 0.0008, "wet_m": 0.012}, "fit": {"wanted_bore_m": 0.0172}}],
+        "baths": [{"id": "b1", "solution": "cu_acid_form",
+            "counter": {"material": "phosphorised_copper", "distance_m": 0.08}}],
+        "steps": [
+            {"id": "s1", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroform",
+                "drive": {"density_A_per_m2": 150}, "until": {"time_s": 1200}},
+            {"id": "s2", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroform",
+                "drive": "advised", "until": {"use": "ring"}}],
+        "supply": {"constant_current": {"highest_A": 3, "display_step_A": 0.01, "highest_V": 6}},
+        "start": {"local": "2026-05-01T10:00"}})
+}
+
+/// Three leaves on one bar between two anodes.
+fn leaves() -> Value {
+    let leaf = |id: &str, length: f64| {
+        json!({"id": id, "extent": {"parts": [{"id": "a", "texture_outside_ratio": 1.1,
+                "shape": {"leaf": {"length_m": length, "width_m": length / 2.0, "form": "elliptic"}}}]},
+            "hanger": {"wire_d_m": 0.0008, "wet_m": 0.02}})
+    };
+    json!({"format": 1,
+        "pieces": [leaf("p1", 0.055), leaf("p2", 0.045), leaf("p3", 0.07)],
+        "baths": [{"id": "b1", "solution": "cu_acid_form", "volume_m3": 0.002,
+            "holds": [{"metal": "Cu", "now_kg_per_m3": 50.9, "floor_kg_per_m3": 30}],
+            "counter": {"material": "Cu", "distance_m": 0.08, "arrangement": "both_sides"}}],
+        "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1", "p2", "p3"]}], "kind": "electroform",
+            "drive": {"density_A_per_m2": 80}, "until": {"thinnest_m": 0.0001}}]})
+}
+
+/// A sterling pendant etched in grooves.
+fn pendant() -> Value {
+    json!({"format": 1,
+        "pieces": [{"id": "p1",
+            "extent": {"parts": [{"id": "a", "shape": {"disc": {"diameter_m": 0.03, "thickness_m": 0.0012}}}]},
+            "base": {"metal": {"id": "Ag925", "thickness_m": 0.0012}}, "open_frac": 0.42,
+            "artwork": {"opening_m": 0.0005, "land_wanted_m": 0.0004, "model": "groove", "resist": "vinyl", "lead": "plus"}}],
+        "baths": [{"id": "b1", "solution": "et_agno3", "volume_m3": 0.0004,
+            "holds": [{"metal": "Ag", "now_kg_per_m3": 60}],
+            "counter": {"material": "stainless", "distance_m": 0.04}}],
+        "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "etch",
+            "drive": {"density_A_per_m2": 400}, "until": {"depth_m": 0.00035}}],
+        "place": "shop"})
+}
+
+fn read(question: &Value) -> Job {
+    match job::read(question) {
+        (Some(job), problems) if problems.is_empty() => job,
+        (_, problems) => panic!("not readable: {problems:?}"),
+    }
+}
+
+fn answers(c: &mut Criterion) {
+    let catalogue = Catalogue::standard();
+    for (name, question) in [
+        ("ring, covered and grown", ring()),
+        ("three leaves", leaves()),
+        ("etched pendant", pendant()),
+    ] {
+        let job = read(&question);
+        let answered: Answer = answer(&catalogue, &job);
+        assert!(
+            answered.problems.is_empty(),
+            "{name}: {:?}",
+            answered.problems
+        );
+        c.bench_function(name, |b| {
+            b.iter(|| answer(black_box(&catalogue), black_box(&job)));
+        });
+    }
+}
+
+criterion_group!(benches, answers);
+criterion_main!(benches);
