@@ -47,8 +47,70 @@ fn units_of_trade_are_their_definitions_both_ways() {
             "CurrentDensity" => there_and_back::<CurrentDensity>(row),
             "Charge" => there_and_back::<Charge>(row),
             "Mass" => there_and_back::<Mass>(row),
+            "Volume" => there_and_back::<Volume>(row),
+            "Concentration" => there_and_back::<Concentration>(row),
             other => panic!("{row}: no kind {other}"),
         }
+    }
+}
+
+#[test]
+fn gauges_are_the_standards_formula_and_round_to_its_printed_table() {
+    let all = rows("gauges.csv");
+    assert_eq!(all.len(), 44);
+    for row in &all {
+        let typed = row.text("text");
+        let Ok(reading) = read::<Length>(typed, &Length::UNITS[0]) else {
+            panic!("{row}: {typed:?} is not read");
+        };
+        let mm = reading.value.si() * 1e3;
+        let want = row.number("want_mm");
+        // The column has 13 decimals.
+        assert!(
+            (mm - want).abs() <= 1e-12 * want + 1e-13,
+            "{row}: got {mm}, want {want}"
+        );
+        // The printed columns are rounded: to five decimals of a millimetre, six of an inch.
+        let printed = row.number("printed_mm");
+        assert!(
+            (mm - printed).abs() <= 5.001e-6,
+            "{row}: {mm} against {printed}"
+        );
+        let inch = row.number("printed_inch");
+        assert!(
+            (mm / 25.4 - inch).abs() <= 5.001e-7,
+            "{row}: {} in against {inch}",
+            mm / 25.4
+        );
+        assert!(reading.echo, "{row}: a gauge is shown back as a length");
+    }
+}
+
+#[test]
+fn gauges_are_read_as_people_write_them_and_others_refused() {
+    for (text, same) in [
+        ("20 ga", "20 AWG"),
+        ("20ga", "20 AWG"),
+        ("AWG 20", "20 AWG"),
+        ("20 gauge", "20 AWG"),
+        ("B&S 18", "18 AWG"),
+        ("4/0 awg", "0000 AWG"),
+        ("00 ga", "00 AWG"),
+    ] {
+        let read = |t: &str| read::<Thickness>(t, &Thickness::UNITS[0]).map(|r| r.value.si());
+        assert!(read(text).is_ok(), "{text}");
+        assert_eq!(read(text), read(same), "{text}");
+    }
+    for text in [
+        "41 ga",
+        "-1 ga",
+        "5/0 ga",
+        "1.5 ga",
+        "ga",
+        "00000 AWG",
+        "x AWG",
+    ] {
+        assert!(read::<Length>(text, &Length::UNITS[0]).is_err(), "{text}");
     }
 }
 

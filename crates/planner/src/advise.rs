@@ -2,12 +2,12 @@
 
 use crate::answer::Ruling;
 use crate::inputs::Inputs;
-use crate::plan::{Plan, PlanBath, PlanDrive};
+use crate::plan::{Plan, PlanBath, PlanDrive, PlanStep};
 use crate::run::{Run, run, spread_on};
 use chemistry::element::element_of;
-use chemistry::limiting::{TREE_SHARE, diffusion_layer, limiting_density};
+use chemistry::limiting::{TREE_SHARE, diffusion_layer, diffusivity_at, limiting_density};
 use chemistry::{Datum, Stirring};
-use quantity::{CurrentDensity, Quantity};
+use quantity::{Concentration, CurrentDensity, Diffusivity, Quantity};
 
 /// The lowest and highest density a solution takes with this stirring.
 pub fn window(bath: &PlanBath, stirring: Stirring) -> Option<(CurrentDensity, CurrentDensity)> {
@@ -25,22 +25,41 @@ pub fn window(bath: &PlanBath, stirring: Stirring) -> Option<(CurrentDensity, Cu
 
 /// The density above which copper grows trees and powder: a share of the limiting density. None where metal dissolves,
 /// and for solutions whose limiting density is not known.
-pub fn tree_density(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensity> {
+pub fn tree_density(bath: &PlanBath, step: &PlanStep) -> Option<CurrentDensity> {
     if bath.etches() {
         return None;
     }
-    limiting(bath, stirring).map(|i| i * TREE_SHARE.value)
+    limiting(bath, step).map(|i| i * TREE_SHARE.value)
 }
 
-/// The limiting density with this stirring.
-pub fn limiting(bath: &PlanBath, stirring: Stirring) -> Option<CurrentDensity> {
+/// How fast the metal's ion spreads: the catalogue's figure, at the step's temperature where that is given.
+pub fn diffusivity(bath: &PlanBath, step: &PlanStep) -> Option<Diffusivity> {
+    let typical = bath.solution.diffusivity.typical()?;
+    Some(
+        step.temperature
+            .map_or(typical, |t| diffusivity_at(typical, t)),
+    )
+}
+
+/// The metal in the bath: what the job says it holds now, else the catalogue's figure.
+pub fn metal_content(bath: &PlanBath) -> Option<Concentration> {
+    let said = bath
+        .metals
+        .iter()
+        .find(|m| m.metal == bath.solution.metal)
+        .and_then(|m| m.now);
+    said.or(bath.solution.metal_content.typical())
+}
+
+/// The limiting density with this step's stirring and temperature.
+pub fn limiting(bath: &PlanBath, step: &PlanStep) -> Option<CurrentDensity> {
     let solution = &bath.solution;
     Some(limiting_density(
         solution.valence,
-        solution.diffusivity.typical()?,
-        solution.metal_content.typical()?,
+        diffusivity(bath, step)?,
+        metal_content(bath)?,
         element_of(solution.metal)?.molar_mass.value,
-        diffusion_layer(stirring).value,
+        diffusion_layer(step.stirring).value,
     ))
 }
 
@@ -62,10 +81,9 @@ pub fn advise(plan: &mut Plan) -> Vec<Option<Ruling>> {
 
 fn advised(plan: &Plan, n: usize, inputs: &Inputs) -> Option<(CurrentDensity, Ruling)> {
     let bath = plan.bath.as_ref()?;
-    let stirring = plan.steps[n].stirring;
     let typical = bath.solution.window_still.typical()?;
     let mut best = (typical, Ruling::Typical);
-    if let Some(bound) = tree_density(bath, stirring) {
+    if let Some(bound) = tree_density(bath, &plan.steps[n]) {
         let edge = |i: CurrentDensity| worst_edge(plan, bath, inputs, i);
         if edge(best.0).si() > bound.si() {
             best = (bisect(edge, bound, best.0), Ruling::Edges);

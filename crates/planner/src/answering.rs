@@ -184,7 +184,7 @@ impl Builder<'_> {
             .iter()
             .any(|p| spread_on(p, bath, self.inputs, THUMB).1.is_some());
         let densest = known.then(|| worst_edge(self.plan, bath, self.inputs, THUMB));
-        let bound = tree_density(bath, step.stirring);
+        let bound = tree_density(bath, step);
         Some(Thumb {
             density: THUMB,
             current: THUMB * total,

@@ -259,11 +259,9 @@ fn densities(
             add(LimitKind::BelowWindow, numbers());
         }
     }
-    if let (Some(edge), Some(bound), Some(limit)) = (
-        run.densest,
-        tree_density(bath, step.stirring),
-        limiting(bath, step.stirring),
-    ) && edge.si() > bound.si()
+    if let (Some(edge), Some(bound), Some(limit)) =
+        (run.densest, tree_density(bath, step), limiting(bath, step))
+        && edge.si() > bound.si()
     {
         add(
             LimitKind::EdgesBurn,

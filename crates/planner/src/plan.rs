@@ -6,8 +6,8 @@ use crate::clock::{Local, time_of_day};
 use crate::fields;
 use crate::inputs::{Input, InputId, InputList};
 use crate::job::{
-    Base, Bath, Bench, Drive, Extent, Job, Lead, Method, Model, OwnAlloy, OwnSolution, Piece,
-    Place, Resist, Sides, Step, Supply, Switch, Until,
+    Base, Bath, Bench, Drive, Extent, Faces, Job, Lead, Method, Model, OwnAlloy, OwnSolution,
+    Piece, Place, Resist, Sides, Step, Supply, Switch, Until,
 };
 use crate::moved::{Moved, OwnFault, deposited_on_counter};
 use crate::path::FieldPath;
@@ -22,7 +22,7 @@ use field::Row;
 use geometry::Shape;
 use quantity::{
     AnyQuantity, Band, Concentration, Current, CurrentDensity, Length, Mass, Quantity, Ratio,
-    Spread, Thickness, Time, Voltage,
+    Spread, Temperature, Thickness, Time, Voltage,
 };
 
 /// A job ready to run.
@@ -152,6 +152,8 @@ pub struct PlanPart {
     pub texture: InputId,
     /// How often it stands on the piece.
     pub times: u32,
+    /// Whether it stands in a hollow of the piece.
+    pub in_recess: bool,
 }
 
 /// The bath.
@@ -219,6 +221,8 @@ pub struct PlanStep {
     pub kind: Process,
     /// How the solution is moved.
     pub stirring: Stirring,
+    /// Temperature of the bath, where it is given.
+    pub temperature: Option<Temperature>,
     /// What is set.
     pub drive: Option<PlanDrive>,
     /// When it ends.
@@ -722,7 +726,9 @@ impl Resolver<'_> {
         let etches = bath.is_some_and(PlanBath::etches);
         let distance = self.counter_distance();
         let single = match &piece.extent {
-            Some(Extent::Parts(parts)) if parts.len() == 1 => Some(&parts[0].shape),
+            Some(Extent::Parts(parts)) if parts.len() == 1 && parts[0].faces == Faces::Open => {
+                Some(&parts[0].shape)
+            }
             _ => None,
         };
         // The table is of layers that grow; an etch is nearly primary, and its resist has edges of its own.
@@ -917,6 +923,7 @@ impl Resolver<'_> {
                             sizes,
                             texture,
                             times: part.times,
+                            in_recess: part.faces == Faces::Recess,
                         }
                     })
                     .collect();
@@ -1014,6 +1021,7 @@ impl Resolver<'_> {
             id: step.id.clone(),
             kind: step.kind,
             stirring: step.stirring,
+            temperature: step.temperature,
             drive,
             until,
             use_band,

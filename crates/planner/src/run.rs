@@ -238,8 +238,17 @@ fn piece_area(piece: &PlanPiece, inputs: &Inputs) -> Option<WorkArea> {
                     .shape
                     .map_sizes(|n, _| inputs.get(part.sizes[n]))
                     .surface();
+                let surface = if part.in_recess {
+                    surface.in_recess()
+                } else {
+                    surface
+                };
                 let texture: Ratio = inputs.get(part.texture);
-                let rim = rim(part, inputs);
+                let rim = if part.in_recess {
+                    WorkArea::from_si(0.0)
+                } else {
+                    rim(part, inputs)
+                };
                 ((surface.outside - rim) * texture.si() + rim + surface.inside)
                     * f64::from(part.times)
             })

@@ -1,6 +1,6 @@
 //! How the answer was worked out, step by step, from the likely values.
 
-use crate::advise::limiting;
+use crate::advise::{diffusivity, limiting, metal_content};
 use crate::answer::{Origin, SourceText, Working};
 use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sub, Value};
 use crate::groove;
@@ -306,17 +306,22 @@ impl Writer<'_> {
         let Some(element) = element_of(bath.solution.metal).filter(|_| !bath.etches()) else {
             return;
         };
-        let Some(stirring) = self.plan.steps.last().map(|s| s.stirring) else {
+        let Some(step) = self.plan.steps.last() else {
             return;
         };
-        let (content, diffusivity) = (bath.solution.metal_content, bath.solution.diffusivity);
         if let (Some(c), Some(d), Some(limit)) = (
-            content.typical(),
-            diffusivity.typical(),
-            limiting(bath, stirring),
+            metal_content(bath),
+            diffusivity(bath, step),
+            limiting(bath, step),
         ) {
-            let layer = diffusion_layer(stirring);
-            let sources: Vec<Source> = [content.source(), diffusivity.source(), Some(layer.source)]
+            let said = bath
+                .metals
+                .iter()
+                .any(|m| m.metal == bath.solution.metal && m.now.is_some());
+            let content = bath.solution.metal_content.source().filter(|_| !said);
+            let spreads = bath.solution.diffusivity;
+            let layer = diffusion_layer(step.stirring);
+            let sources: Vec<Source> = [content, spreads.source(), Some(layer.source)]
                 .into_iter()
                 .flatten()
                 .collect();

@@ -128,6 +128,8 @@ kind!(/// Wetted area of the work: all metal or coat touching the solution, squa
     WorkArea, "m2", unit::AREA);
 kind!(/// Wetted area of the counter electrode, square metre.
     CounterArea, "m2", unit::AREA);
+kind!(/// Open surface of a bath, square metre.
+    BathSurface, "m2", unit::AREA);
 kind!(/// Charge, coulomb.
     Charge, "C", unit::CHARGE);
 kind!(/// A length of time, second.
@@ -198,6 +200,7 @@ additive!(
     CurrentDensity,
     WorkArea,
     CounterArea,
+    BathSurface,
     Charge,
     Time,
     Mass,

@@ -6,6 +6,7 @@
 //!
 //! Does not: know any metal, shape or job; print sentences; convert between kinds.
 
+pub mod gauge;
 pub mod kinds;
 pub mod print;
 mod products;

@@ -44,7 +44,7 @@ pub enum Unreadable {
 /// ```
 pub fn read<Q: Quantity>(text: &str, default: &'static Unit) -> Result<Reading<Q>, Unreadable> {
     // The work is done once for all kinds: a copy for each would be a tenth of the page.
-    read_si(text, Q::KEY_UNIT == "s", Q::UNITS, default).map(|(si, unit, echo)| Reading {
+    read_si(text, Q::KEY_UNIT, Q::UNITS, default).map(|(si, unit, echo)| Reading {
         value: Q::from_si(si),
         unit,
         echo,
@@ -54,7 +54,7 @@ pub fn read<Q: Quantity>(text: &str, default: &'static Unit) -> Result<Reading<Q
 /// The number in SI, its unit, and whether to show it back.
 fn read_si(
     text: &str,
-    is_time: bool,
+    key_unit: &str,
     units: &'static [Unit],
     default: &'static Unit,
 ) -> Result<(f64, &'static Unit, bool), Unreadable> {
@@ -62,8 +62,15 @@ fn read_si(
     if text.is_empty() {
         return Err(Unreadable::Empty);
     }
-    if is_time && let Some(done) = clock_form(&text).or_else(|| mixed_time(&text, units)) {
+    if key_unit == "s"
+        && let Some(done) = clock_form(&text).or_else(|| mixed_time(&text, units))
+    {
         return done.map(|seconds| (seconds, &units[0], true));
+    }
+    if key_unit == "m"
+        && let Some(done) = crate::gauge::read(&text)
+    {
+        return done.map(|metres| (metres, default, true));
     }
     let number = number(&text)?;
     let rest = text[number.end..].trim();

@@ -55,6 +55,7 @@ pub(crate) const CURRENT_DENSITY: &[Unit] = &[
     Unit::new("A/m²", &["a/m2", "a/m^2"], 1.0, 1.0),
     Unit::new("A/ft²", &["a/ft2", "a/ft^2", "a/sqft"], 1e6, 92_903.04),
     Unit::new("mA/in²", &["ma/in2", "ma/in^2", "ma/sqin"], 1e3, 645.16),
+    Unit::new("A/in²", &["a/in2", "a/in^2", "a/sqin"], 1e6, 645.16),
 ];
 pub(crate) const AREA: &[Unit] = &[
     Unit::new("cm²", &["cm2", "cm^2", "sqcm"], 1.0, 1e4),
@@ -82,6 +83,9 @@ pub(crate) const MASS: &[Unit] = &[
     Unit::new("oz", &[], 0.028_349_523_125, 1.0),
     Unit::new("ozt", &["troyoz", "oztroy"], 0.031_103_476_8, 1.0),
     Unit::new("dwt", &[], 0.001_555_173_84, 1.0),
+    Unit::new("gr", &["grain", "grains"], 6.479_891e-5, 1.0),
+    Unit::new("ct", &["carat", "carats"], 2e-4, 1.0),
+    Unit::new("lb", &["lbs", "pound", "pounds"], 0.453_592_37, 1.0),
 ];
 pub(crate) const LENGTH: &[Unit] = &[
     Unit::new("mm", &[], 1.0, 1e3),
@@ -100,6 +104,9 @@ pub(crate) const THICKNESS: &[Unit] = &[
 pub(crate) const VOLUME: &[Unit] = &[
     Unit::new("L", &["l", "litre", "liter", "litres", "liters"], 1.0, 1e3),
     Unit::new("mL", &["ml"], 1.0, 1e6),
+    Unit::new("US gal", &["usgal", "gal"], 3.785_411_784, 1e3),
+    Unit::new("imp gal", &["impgal", "ukgal"], 4.546_09, 1e3),
+    Unit::new("US fl oz", &["usfloz", "floz"], 29.573_529_562_5, 1e6),
 ];
 pub(crate) const DENSITY: &[Unit] = &[
     Unit::new("g/cm³", &["g/cm3", "g/ml"], 1e3, 1.0),
@@ -108,6 +115,24 @@ pub(crate) const DENSITY: &[Unit] = &[
 pub(crate) const CONCENTRATION: &[Unit] = &[
     Unit::new("g/L", &["g/l"], 1.0, 1.0),
     Unit::new("mg/L", &["mg/l"], 1.0, 1e3),
+    Unit::new(
+        "oz/US gal",
+        &["oz/gal", "oz/usgal"],
+        28.349_523_125,
+        3.785_411_784,
+    ),
+    Unit::new(
+        "ozt/US gal",
+        &["ozt/gal", "ozt/usgal"],
+        31.103_476_8,
+        3.785_411_784,
+    ),
+    Unit::new(
+        "oz/imp gal",
+        &["oz/impgal", "oz/ukgal"],
+        28.349_523_125,
+        4.546_09,
+    ),
 ];
 pub(crate) const VOLTAGE: &[Unit] = &[
     Unit::new("V", &["volt", "volts"], 1.0, 1.0),
@@ -150,7 +175,15 @@ pub(crate) const MASS_PER_CHARGE: &[Unit] = &[
     Unit::new("mg/C", &["mg/c"], 1.0, 1e6),
 ];
 pub(crate) const CHARGE_PER_AREA: &[Unit] = &[Unit::new("Ah/dm²", &["ah/dm2"], 3600.0, 0.01)];
-pub(crate) const MASS_PER_AREA: &[Unit] = &[Unit::new("mg/cm²", &["mg/cm2"], 1.0, 100.0)];
+pub(crate) const MASS_PER_AREA: &[Unit] = &[
+    Unit::new("mg/cm²", &["mg/cm2"], 1.0, 100.0),
+    Unit::new(
+        "oz/ft²",
+        &["oz/ft2", "oz/ft^2", "oz/sqft"],
+        28_349.523_125,
+        92_903.04,
+    ),
+];
 pub(crate) const GROWTH_RATE: &[Unit] = &[Unit::new("µm/h", &["um/h", "μm/h"], 1.0, 3.6e9)];
 pub(crate) const POWER: &[Unit] = &[Unit::new("W", &["watt", "watts"], 1.0, 1.0)];
 pub(crate) const MOLAR_MASS: &[Unit] = &[Unit::new("g/mol", &[], 1.0, 1e3)];

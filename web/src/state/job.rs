@@ -197,6 +197,7 @@ impl Reader<'_> {
                 }),
                 texture_outside: part.texture,
                 times: part.times,
+                faces: Default::default(),
             })
             .collect();
         Some(Extent::Parts(parts))

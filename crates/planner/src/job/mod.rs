@@ -22,8 +22,8 @@ use tree::{Node, Problems, shown};
 pub use bath::{Bath, Counter, Holds};
 pub use own::{Own, OwnAlloy, OwnPart, OwnSolution};
 pub use piece::{
-    Area, Artwork, Base, Coat, Coated, Contact, Extent, Fit, Hanger, Lead, Method, Model, Moment,
-    Part, Piece, Resist, Sides, Stock,
+    Area, Artwork, Base, Coat, Coated, Contact, Extent, Faces, Fit, Hanger, Lead, Method, Model,
+    Moment, Part, Piece, Resist, Sides, Stock,
 };
 pub use step::{Drive, InBath, Step, Until, Use, Wear};
 pub use supply::{Bench, Supply};

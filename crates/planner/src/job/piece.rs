@@ -86,6 +86,26 @@ pub struct Part {
     /// How often it stands on the piece.
     #[serde(rename = "times_count")]
     pub times: u32,
+    /// Where it stands.
+    #[serde(skip_serializing_if = "Faces::is_open")]
+    pub faces: Faces,
+}
+
+/// Where a part of a piece stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Faces {
+    /// In the open.
+    #[default]
+    Open,
+    /// In a hollow of the piece: all of it counts as inside.
+    Recess,
+}
+
+impl Faces {
+    fn is_open(&self) -> bool {
+        *self == Self::Open
+    }
 }
 
 /// An area measured as such.
@@ -410,12 +430,18 @@ fn part(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Part>
     };
     let texture_outside = node.number(&fields::TEXTURE_OUTSIDE, problems);
     let times = node.count(&fields::TIMES, 1, problems);
+    let faces = node.word(
+        "faces",
+        &[("open", Faces::Open), ("recess", Faces::Recess)],
+        problems,
+    );
     node.finish(problems);
     Some(Part {
         id,
         shape: shape?,
         texture_outside,
         times: times?,
+        faces: faces.unwrap_or_default(),
     })
 }
 

@@ -8,9 +8,9 @@ use planner::FieldPath;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
     Area, Artwork, Assume, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter, Drive,
-    Effects, Extent, Fit, Hanger, Holds, InBath, Job, Lead, Method, Moment, Own, OwnAlloy, OwnPart,
-    OwnSolution, Part, Piece, Place, Price, SpreadAt, Start, Step, Stock, Supply, Switch, Until,
-    Use, Wear, piece,
+    Effects, Extent, Faces, Fit, Hanger, Holds, InBath, Job, Lead, Method, Moment, Own, OwnAlloy,
+    OwnPart, OwnSolution, Part, Piece, Place, Price, SpreadAt, Start, Step, Stock, Supply, Switch,
+    Until, Use, Wear, piece,
 };
 use planner::uses;
 use proptest::option::of;
@@ -95,6 +95,12 @@ fn parts() -> BoxedStrategy<Extent> {
                     shape,
                     texture_outside,
                     times,
+                    // The second part of three stands in a hollow of the others.
+                    faces: if id == "b" {
+                        Faces::Recess
+                    } else {
+                        Faces::Open
+                    },
                 })
                 .collect(),
         )

@@ -30,7 +30,7 @@ pub fn close(got: f64, want: f64, part: f64) -> bool {
 macro_rules! for_every_kind {
     ($call:ident ( $($given:expr),* )) => {{
         $crate::support::for_every_kind!(@ $call ( $($given),* )
-            Current CurrentDensity WorkArea CounterArea Charge Time Mass Length Thickness Volume Density Concentration
+            Current CurrentDensity WorkArea CounterArea BathSurface Charge Time Mass Length Thickness Volume Density Concentration
             Voltage Resistance SheetResistance AreaResistance Conductivity Temperature TemperatureDifference MassPerCharge
             ChargePerArea MassPerArea GrowthRate Power MolarMass MolarCharge Diffusivity MoneyPerMass Money Fraction Ratio
             Resistivity VolumePerCharge VolumePerArea CurrentPerVolume Acidity);
