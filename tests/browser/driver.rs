@@ -5,6 +5,7 @@ use fantoccini::{Client, ClientBuilder, Locator};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
 use std::env;
+use std::io::{Read, Write};
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::process::{Child, Command, Stdio};
 use std::time::Duration;
@@ -64,15 +65,33 @@ pub const PHONE: Window = Window {
 /// A browser with one window. Ends with the value.
 pub struct Browser {
     driver: Child,
+    port: u16,
+    session: String,
     /// The client, for what has no helper.
     pub client: Client,
 }
 
 impl Drop for Browser {
+    /// Ends the session before the driver: a driver that is killed leaves its browser running, and after some dozen tests
+    /// the machine has no memory left.
     fn drop(&mut self) {
+        let _ = end_session(self.port, &self.session);
         let _ = self.driver.kill();
         let _ = self.driver.wait();
     }
+}
+
+/// Asks the driver to close the browser, and waits until it has.
+fn end_session(port: u16, session: &str) -> std::io::Result<()> {
+    let mut stream = TcpStream::connect((Ipv4Addr::LOCALHOST, port))?;
+    stream.set_read_timeout(Some(Duration::from_secs(10)))?;
+    write!(
+        stream,
+        "DELETE /session/{session} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\nContent-Length: 0\r\nConnection: close\r\n\r\n"
+    )?;
+    let mut answer = Vec::new();
+    stream.read_to_end(&mut answer)?;
+    Ok(())
 }
 
 impl Browser {
@@ -100,7 +119,13 @@ impl Browser {
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
             .expect("a browser window");
-        Self { driver, client }
+        let session = client.session_id().await.ok().flatten().unwrap_or_default();
+        Self {
+            driver,
+            port,
+            session,
+            client,
+        }
     }
 
     /// Goes to an address and waits until the program runs. A file is opened with the network off.

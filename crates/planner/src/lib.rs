@@ -36,6 +36,7 @@ pub mod plan;
 pub mod problem;
 pub mod question;
 pub mod ranges;
+pub mod resolve;
 pub mod run;
 pub mod uses;
 pub mod value;
