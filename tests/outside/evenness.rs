@@ -88,7 +88,7 @@ fn every_shape_finds_its_row_or_says_that_there_is_none() {
         (cap, AllRound, None),
     ] {
         assert_eq!(
-            arrangement::row(&shape, arrangement),
+            arrangement::row_for(&shape, arrangement, None, None),
             want,
             "{} {arrangement:?}",
             shape.id()

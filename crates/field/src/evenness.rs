@@ -149,16 +149,6 @@ impl Row {
     }
 }
 
-/// Where a ring's layer is thinnest. [`ThinAt`] says it for every shape; this one goes once nobody asks for it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[serde(rename_all = "snake_case")]
-pub enum ThinPlace {
-    /// The side towards the axis.
-    Inside,
-    /// The middle of the bore.
-    BoreMiddle,
-}
-
 /// Where the layer is thinnest.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[serde(rename_all = "snake_case")]
@@ -216,8 +206,6 @@ pub struct Evenness {
     pub twentieth_over_mean: Option<Ratio>,
     /// Where it is thinnest.
     pub thin_at: ThinAt,
-    /// The same for the rows of rings; of no meaning for other rows.
-    pub thin_place: ThinPlace,
     /// The Wagner number lies below the table, or a cup is deeper: the piece is no more even than this.
     pub at_best: bool,
     /// A cup is shallower than the table: the piece is no less even than this.
@@ -246,10 +234,6 @@ pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
         bottom_over_mean: entry.bottom.map(|v| Ratio::from_si(look_up(&v, wa))),
         twentieth_over_mean: entry.twentieth.map(|v| Ratio::from_si(look_up(&v, wa))),
         thin_at: entry.thin_at,
-        thin_place: match entry.thin_at {
-            ThinAt::BoreMiddle => ThinPlace::BoreMiddle,
-            _ => ThinPlace::Inside,
-        },
         at_best: below,
         at_worst: false,
     };

@@ -7,6 +7,6 @@ pub mod evenness;
 mod table;
 pub mod wagner;
 
-pub use evenness::{Arrangement, Evenness, Opening, Row, ThinAt, ThinPlace, evenness};
+pub use evenness::{Arrangement, Evenness, Opening, Row, ThinAt, evenness};
 pub use table::COLUMNS;
 pub use wagner::wagner;

@@ -4,13 +4,6 @@ use field::{Arrangement, Opening, Row};
 use geometry::{Covering, LeafForm, Shape};
 use quantity::{Length, Quantity, Ratio};
 
-/// As [`row_for`], neither the opening's direction nor the distance known, and only the rows of rings: the thin place of
-/// other rows cannot be said in `ThinPlace`. Goes once the plan asks [`row_for`] and the Answer holds `ThinAt`.
-pub fn row(shape: &Shape, arrangement: Arrangement) -> Option<Row> {
-    row_for(shape, arrangement, None, None)
-        .filter(|row| matches!(row, Row::WireRing | Row::BandOneSide | Row::BandAllRound))
-}
-
 /// The row of the computed table for this shape in this arrangement; none where the table has none, and the person's own
 /// ratio is needed then.
 ///

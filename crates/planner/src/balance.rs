@@ -1,6 +1,5 @@
 //! What the bath and the counter electrode gain and lose.
 
-use crate::inputs::Inputs;
 use crate::moved::{deposited_on_counter, dissolved};
 use crate::plan::{Plan, PlanBath};
 use crate::run::Run;
@@ -9,7 +8,7 @@ use quantity::{Charge, Mass, MassPerCharge, Quantity};
 
 /// Writes the balance of a whole run: of each metal what the work and its wires give less what they take, and what the
 /// counter electrode gives or takes at an efficiency of 1. Absent where the counter electrode is not known.
-pub fn keep(plan: &Plan, _inputs: &Inputs, out: &mut Run) {
+pub fn keep(plan: &Plan, out: &mut Run) {
     out.gained = Default::default();
     out.counter = None;
     let (Some(bath), Some(charge)) = (&plan.bath, out.charge) else {

@@ -230,6 +230,8 @@ fn supply(plan: &Plan, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>
                     Named::new("step", step),
                     Named::new("set", set),
                     Named::new("share", Fraction::from_si(share)),
+                    Named::new("at_least", set - step / 2.0),
+                    Named::new("at_most", set + step / 2.0),
                     Named::new("meter_takes", METER_TAKES),
                 ],
             );

@@ -203,7 +203,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept; MOST_STEPS]>, out:
     for (piece, slot) in plan.pieces.iter().zip(&mut out.pieces) {
         finish(plan, piece, inputs, effective, slot);
     }
-    balance::keep(plan, inputs, out);
+    balance::keep(plan, out);
 }
 
 fn sum<Q: core::ops::Add<Output = Q>>(a: Option<Q>, b: Option<Q>) -> Option<Q> {

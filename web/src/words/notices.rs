@@ -88,12 +88,14 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
                 .iter()
                 .map(|l| {
                     let set: Current = get(&l.numbers, "set");
-                    let half = step / 2.0;
+                    let ends = |name| get::<Current>(&l.numbers, name);
+                    // Half a step has one decimal more than the display.
+                    let fine = Some(step / 2.0);
                     format!(
                         "{} may be {} to {}",
                         number::current(set, Some(step)),
-                        number::current_parts(set - half, Some(half)).0,
-                        number::current_parts(set + half, Some(half)).0
+                        number::current_parts(ends("at_least"), fine).0,
+                        number::current_parts(ends("at_most"), fine).0
                     )
                 })
                 .collect();
