@@ -2,15 +2,18 @@
 
 use crate::browser::{use_countdown, use_gone, use_now, use_settled};
 use crate::places::answer::Shown;
+use crate::places::ask::Ask;
 use crate::places::emergency::Emergency;
-use crate::places::plan::{Ask, Plan, core};
+use crate::places::plan::{Plan, core};
 use crate::places::top::Top;
 use crate::state::draft::Unread;
-use crate::state::{State, demo, job};
+use crate::state::units::Units;
+use crate::state::{State, at, demo, job};
 use crate::storage::{self, Found, LocalShelf, NoShelf, Shelf, ShelfProblem};
-use crate::words;
-use planner::{Catalogue, answer};
+use crate::words::{self, number};
+use planner::{Answer, Catalogue, FieldPath, Job, Problem, ProblemKind, answer};
 use quantity::Current;
+use quantity::print::Mark;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -51,12 +54,19 @@ pub fn App() -> Html {
     let rinse = rinse.map(|left| AttrValue::from(words::rinse(left)));
     let head = use_node_ref();
     let gone = use_gone(head.clone());
+    let preferred = state.draft.text(at::DECIMAL) == "comma";
+    let mark = if preferred { Mark::Comma } else { Mark::Point };
+    let units = Units::of(&state.draft);
+    // Before anything is drawn; a change draws the whole page anew.
+    number::print_in(units, mark);
+    let printed = format!("{units:?}{mark:?}");
+    let job = use_memo(read.job.clone(), Clone::clone);
     let act = {
         let state = state.clone();
         use_callback((), move |action, ()| state.dispatch(action))
     };
     let shown = Shown {
-        answer: (*worked).clone(),
+        answer: without_idle(&worked, &read.job),
         stands_in: read.stands_in,
         display: display_step(&read.job),
         start: read.job.start.as_ref().map(|s| s.local.clone()),
@@ -68,6 +78,8 @@ pub fn App() -> Html {
         state: Rc::new((*state).clone()),
         act,
         problems: Rc::new(read.problems.clone()),
+        answer: (*worked).clone(),
+        piece: AttrValue::from("p1"),
     };
     let shelf_note = match *kept {
         Ok(()) => None,
@@ -84,13 +96,27 @@ pub fn App() -> Html {
     html! {
         <>
             <Top {parts} strip={gone} stands_in={shown.stands_in} rinse={rinse.clone()} onemergency={set_emergency(true)} />
-            <Plan {ask} {shown} {head} {shelf_note} {aside} />
+            <Plan key={printed} {ask} {job} {shown} {head} {shelf_note} {aside} />
             <p class="unseen" role="status" aria-live="polite">{ said }</p>
             if *emergency {
                 <Emergency {rinse} {onrinse} onclose={set_emergency(false)} />
             }
         </>
     }
+}
+
+/// An own value or a spread of something that this job does not use stays typed and says nothing.
+fn without_idle(worked: &Rc<Answer>, job: &Job) -> Rc<Answer> {
+    let own = |at: &FieldPath| {
+        job.spreads.iter().any(|s| s.at == *at) || job.assume.iter().any(|a| a.at == *at)
+    };
+    let idle = |p: &Problem| p.kind == ProblemKind::UnknownId && own(&p.field);
+    if !worked.problems.iter().any(idle) {
+        return worked.clone();
+    }
+    let mut answer = (**worked).clone();
+    answer.problems.retain(|p| !idle(p));
+    Rc::new(answer)
 }
 
 fn shelf_of(shelf: &Option<LocalShelf>) -> &dyn Shelf {

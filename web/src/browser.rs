@@ -1,5 +1,8 @@
 //! What the page asks of the browser: the wall clock, a later moment, and whether something is in view.
 
+use planner::narrowing::{Narrowed, Narrowing};
+use planner::{Catalogue, Job};
+use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::*;
 use yew::prelude::*;
@@ -168,3 +171,41 @@ pub fn use_settled(text: String) -> String {
     }
     (*settled).clone()
 }
+
+/// What knowing each input would leave of the range. Worked out one input at a time, in tasks of their own after the page
+/// was painted; another job drops what is not done.
+#[hook]
+pub fn use_narrowing(job: Option<Rc<Job>>) -> Rc<Vec<Narrowed>> {
+    let found = use_state_eq(|| Rc::new(Vec::new()));
+    {
+        let found = found.clone();
+        use_effect_with(job, move |job| {
+            let mut work = job
+                .as_ref()
+                .map(|job| Narrowing::begin(&Catalogue::standard(), job));
+            let tick = Closure::<dyn FnMut()>::new(move || {
+                if let Some(begun) = work.take_if(|begun| !begun.step()) {
+                    found.set(Rc::new(begun.found()));
+                }
+            });
+            let window = web_sys::window();
+            let id = window.as_ref().filter(|_| job.is_some()).and_then(|w| {
+                w.set_interval_with_callback_and_timeout_and_arguments_0(
+                    tick.as_ref().unchecked_ref(),
+                    SLICE,
+                )
+                .ok()
+            });
+            move || {
+                if let (Some(window), Some(id)) = (window, id) {
+                    window.clear_interval_with_handle(id);
+                }
+                drop(tick);
+            }
+        });
+    }
+    (*found).clone()
+}
+
+/// Milliseconds between two slices of secondary work.
+const SLICE: i32 = 30;

@@ -4,6 +4,7 @@ use planner::job::{Drive, Extent, Supply, Until, Use};
 use planner::{Catalogue, ProblemKind, Shape, answer};
 use std::rc::Rc;
 use web::state::entries::{self, ENTRIES};
+use web::state::units::Units;
 use web::state::{Action, State, at, demo, job};
 use web::words;
 use yew::Reducible;
@@ -42,11 +43,15 @@ fn the_example_is_read_and_answered_whole() {
 
 #[test]
 fn every_field_of_the_page_has_a_label_and_its_example_can_be_read() {
-    for (address, _) in ENTRIES {
+    for entry in ENTRIES {
+        let address = entry.at;
         assert!(!words::field(address).is_empty(), "{address}");
         let text = demo::demo().text(address).to_owned();
         assert!(
-            !matches!(entries::read(address, &text), Some(Err(_))),
+            !matches!(
+                entries::read_in(Units::Metric, address, &text),
+                Some(Err(_))
+            ),
             "{address}: {text}"
         );
     }

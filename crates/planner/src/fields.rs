@@ -62,7 +62,17 @@ impl<Q: Quantity> Field<Q> {
 
     /// Reads what a person typed.
     pub fn read_text(&self, text: &str, at: &FieldPath) -> Result<Reading<Q>, Problem> {
-        match quantity::read::<Q>(text, self.unit()) {
+        self.read_text_in(self.unit(), text, at)
+    }
+
+    /// The same where a bare number is in another unit than the declared one.
+    pub fn read_text_in(
+        &self,
+        unit: &'static Unit,
+        text: &str,
+        at: &FieldPath,
+    ) -> Result<Reading<Q>, Problem> {
+        match quantity::read::<Q>(text, unit) {
             Ok(reading) => self.check(reading.value, at, text.trim()).map(|_| reading),
             Err(why) => {
                 let (kind, part) = of_unreadable(&why);

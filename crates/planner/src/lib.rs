@@ -45,10 +45,12 @@ pub mod working;
 
 pub use answer::Answer;
 pub use answering::{answer, answer_with};
+pub use chemistry::solution;
 pub use chemistry::{
     Catalogue, Choosable, Process, Setting, Stirring, source::MethodId, source::Source,
 };
 pub use field::{Arrangement, Opening, ThinAt};
+pub use geometry::measure;
 pub use geometry::preset::Preset;
 pub use geometry::{Shape, outline};
 pub use job::Job;

@@ -1,6 +1,7 @@
 //! "Measure this first": how much of the range remains if one input were known exactly.
 
 use crate::answering::prepare;
+use crate::inputs::Draws;
 use crate::job::Job;
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanUntil};
@@ -29,47 +30,103 @@ const WORTH: f64 = 0.02;
 /// ends by it, else the mean; of several pieces the average of their ranges, each as a share of its own likely value.
 /// Where no layer can be said (no efficiency is known), it is the time.
 pub fn narrowing(catalogue: &Catalogue, job: &Job) -> Vec<Narrowed> {
-    let (plan, _) = prepare(catalogue, job, &mut Vec::new());
-    let draws = plan.inputs.draws();
-    let mut out = Run::for_plan(&plan);
-    run(&plan, &plan.inputs.likely(), None, &mut out);
-    let outcome = Outcome::of(&plan, &out);
-    let likely: Vec<f64> = (0..outcome.slots(&plan))
-        .map(|n| outcome.read(n, &out))
-        .collect();
-    let kept = out.kept();
-    let mut samples = vec![[0.0; POINTS]; likely.len()];
-    let mut width = |held: Option<usize>| -> f64 {
+    let mut begun = Narrowing::begin(catalogue, job);
+    while begun.step() {}
+    begun.found()
+}
+
+/// The same an input at a time, so that a page can do it between two keystrokes.
+pub struct Narrowing {
+    plan: Plan,
+    draws: Draws,
+    out: Run,
+    outcome: Outcome,
+    likely: Vec<f64>,
+    /// The uncertain inputs not looked at yet, the next one last.
+    left: Vec<usize>,
+    whole: f64,
+    found: Vec<Narrowed>,
+}
+
+impl Narrowing {
+    /// Plans the job; no input is looked at yet.
+    pub fn begin(catalogue: &Catalogue, job: &Job) -> Self {
+        let (plan, _) = prepare(catalogue, job, &mut Vec::new());
+        let draws = plan.inputs.draws();
+        let mut out = Run::for_plan(&plan);
+        run(&plan, &plan.inputs.likely(), None, &mut out);
+        let outcome = Outcome::of(&plan, &out);
+        let likely = (0..outcome.slots(&plan))
+            .map(|n| outcome.read(n, &out))
+            .collect();
+        let mut left: Vec<usize> = draws.uncertain().collect();
+        left.reverse();
+        let mut begun = Self {
+            plan,
+            draws,
+            out,
+            outcome,
+            likely,
+            left,
+            whole: 0.0,
+            found: Vec::new(),
+        };
+        begun.whole = begun.width(None);
+        begun
+    }
+
+    /// Looks at one more input; false when none was left.
+    pub fn step(&mut self) -> bool {
+        let Some(n) = self.left.pop() else {
+            return false;
+        };
+        let remains = self.width(Some(n)) / self.whole;
+        if remains < 1.0 - WORTH {
+            self.found.push(Narrowed {
+                at: self.plan.inputs.at(n).clone(),
+                remains: Ratio::from_si(remains),
+            });
+        }
+        true
+    }
+
+    /// What was found, the one that narrows most first.
+    pub fn found(mut self) -> Vec<Narrowed> {
+        self.found
+            .sort_by(|a, b| a.remains.si().total_cmp(&b.remains.si()));
+        self.found
+    }
+
+    /// How wide the outcome's range is with one input held at its likely value.
+    fn width(&mut self, held: Option<usize>) -> f64 {
+        let mut samples = vec![[0.0; POINTS]; self.likely.len()];
+        let Self {
+            plan,
+            draws,
+            out,
+            outcome,
+            likely,
+            ..
+        } = self;
+        run(plan, &plan.inputs.likely(), None, out);
+        let kept = out.kept();
         draws.each(
             |n| held == Some(n),
             |point, inputs| {
-                run(&plan, inputs, Some(&kept), &mut out);
+                run(plan, inputs, Some(&kept), out);
                 for (n, column) in samples.iter_mut().enumerate() {
-                    column[point] = outcome.read(n, &out);
+                    column[point] = outcome.read(n, out);
                 }
             },
         );
-        let each = samples.iter_mut().zip(&likely);
+        let each = samples.iter_mut().zip(likely);
         each.filter(|(_, likely)| **likely > 0.0)
             .map(|(column, likely)| {
                 let range = Range::of_samples(Ratio::from_si(*likely), column);
-                (range.high.si() - range.low.si()) / likely
+                (range.high.si() - range.low.si()) / *likely
             })
             .sum()
-    };
-    let whole = width(None);
-    let mut all: Vec<Narrowed> = draws
-        .uncertain()
-        .filter_map(|n| {
-            let remains = width(Some(n)) / whole;
-            (remains < 1.0 - WORTH).then(|| Narrowed {
-                at: plan.inputs.at(n).clone(),
-                remains: Ratio::from_si(remains),
-            })
-        })
-        .collect();
-    all.sort_by(|a, b| a.remains.si().total_cmp(&b.remains.si()));
-    all
+    }
 }
 
 /// Which number stands for the whole answer.

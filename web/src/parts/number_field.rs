@@ -1,5 +1,6 @@
 //! A field for a number with a unit. What was typed stays as typed; a problem is shown on leaving the field.
 
+use crate::words;
 use web_sys::HtmlInputElement;
 use yew::prelude::*;
 
@@ -24,6 +25,12 @@ pub struct NumberFieldProps {
     /// Why it cannot be read.
     #[prop_or_default]
     pub problem: Option<AttrValue>,
+    /// Takes words, not numbers.
+    #[prop_or_default]
+    pub letters: bool,
+    /// Large minus and plus beside it: down or up.
+    #[prop_or_default]
+    pub steps: Option<Callback<bool>>,
     /// Typed: the whole text.
     pub ontext: Callback<String>,
     /// Left.
@@ -52,6 +59,12 @@ pub fn NumberField(props: &NumberFieldProps) -> Html {
     let problem = props.problem.clone().filter(|_| *left);
     let help = format!("{}-help", props.id);
     let read = props.echo.clone();
+    let step = |up: bool, sign: &'static str, name: String| {
+        props.steps.as_ref().map(|steps| {
+            let onclick = steps.reform(move |_: MouseEvent| up);
+            html! { <button type="button" class="step" aria-label={name} {onclick}>{ sign }</button> }
+        })
+    };
     html! {
         <div class="field">
             <label for={props.id.clone()}>
@@ -61,10 +74,12 @@ pub fn NumberField(props: &NumberFieldProps) -> Html {
                 }
             </label>
             <div class="entry" data-problem={problem.is_some().to_string()}>
-                <input id={props.id.clone()} type="text" inputmode="decimal" autocomplete="off" spellcheck="false"
+                { step(false, "−", words::one_less(&props.label)) }
+                <input id={props.id.clone()} type="text" inputmode={if props.letters { "text" } else { "decimal" }} autocomplete="off" spellcheck="false"
                     placeholder={props.empty.clone()} value={props.text.clone()} {oninput} {onblur}
                     aria-describedby={help.clone()} aria-invalid={problem.is_some().then_some("true")} />
                 <span class="unit" aria-hidden="true">{ &props.unit }</span>
+                { step(true, "+", words::one_more(&props.label)) }
             </div>
             <p id={help} class="help" role="status" data-kind={if problem.is_some() { "problem" } else { "echo" }}>
                 { problem.or(read).unwrap_or_default() }

@@ -1,7 +1,10 @@
 //! Places: a screenful each. What they show comes in, what the person does goes out.
 
 pub mod answer;
+pub mod ask;
 pub mod emergency;
+pub mod exact;
+pub mod measure;
 pub mod plan;
 pub mod questions;
 pub mod setup;

@@ -1,10 +1,11 @@
 //! The questions: what happens, what it is, how big, what for.
 
-use super::plan::Ask;
+use super::ask::Ask;
+use super::measure::Measure;
 use crate::parts::choice::{Card, Options};
 use crate::parts::outline::{measured, picture};
 use crate::parts::{Cards, Select};
-use crate::state::{at, kinds};
+use crate::state::{Action, at, kinds, pieces};
 use crate::words::{self, number};
 use planner::job::step::USES;
 use planner::uses::layer;
@@ -16,6 +17,8 @@ use yew::prelude::*;
 pub struct QuestionsProps {
     /// The draft and the ways to change it.
     pub ask: Ask,
+    /// Asked for another piece to describe.
+    pub onpiece: Callback<String>,
 }
 
 /// All of them.
@@ -29,18 +32,71 @@ pub fn Questions(props: &QuestionsProps) -> Html {
     let ask = &props.ask;
     html! {
         <>
+            { process(ask) }
+            { on_the_bar(ask, &props.onpiece) }
             { what(ask, *more, toggle) }
-            { how_big(ask) }
+            { how_big(ask, &props.onpiece) }
             { what_for(ask) }
         </>
     }
 }
 
-fn what(ask: &Ask, more: bool, toggle: Callback<MouseEvent>) -> Html {
-    let processes = words::PROCESSES
+fn process(ask: &Ask) -> Html {
+    let cards = words::PROCESSES
         .iter()
         .map(|(word, label)| plain_card(word, label))
         .collect::<Vec<_>>();
+    html! {
+        <section class="card">
+            <Cards id={at::PROCESS} legend={words::field(at::PROCESS)} {cards} picked={ask.text(at::PROCESS)} across={true}
+                onpick={ask.pick(at::PROCESS)} />
+        </section>
+    }
+}
+
+/// The pieces, where there are several: one of them is being described.
+fn on_the_bar(ask: &Ask, onpiece: &Callback<String>) -> Html {
+    let ids = pieces::ids(&ask.state.draft);
+    if ids.len() < 2 {
+        return Html::default();
+    }
+    html! {
+        <section class="card bar">
+            <h2>{ words::ON_THE_BAR }</h2>
+            <ul>
+                for id in ids {
+                    { piece(ask, id, onpiece) }
+                }
+            </ul>
+        </section>
+    }
+}
+
+fn piece(ask: &Ask, id: &str, onpiece: &Callback<String>) -> Html {
+    let one = ask.of(id);
+    let name = one.name();
+    let open = id == ask.piece.as_str();
+    let (this, that) = (id.to_owned(), id.to_owned());
+    let onopen = onpiece.reform(move |_: MouseEvent| this.clone());
+    let onremove = ask
+        .act
+        .reform(move |_: MouseEvent| Action::PieceRemoved(that.clone()));
+    let found = ask.answer.pieces.iter().find(|p| p.id == id);
+    let area = found
+        .and_then(|p| p.wetted.known())
+        .map(|a| number::area(a.likely));
+    html! {
+        <li key={id.to_owned()}>
+            <button type="button" class="piece" aria-pressed={open.to_string()} onclick={onopen}>
+                <span>{ &name }{ format!(" × {}", one.shown(at::COUNT)) }</span>
+                <span class="soft">{ area.unwrap_or_default() }</span>
+            </button>
+            <button type="button" class="link" aria-label={words::remove_piece(&name)} onclick={onremove}>{ words::REMOVE }</button>
+        </li>
+    }
+}
+
+fn what(ask: &Ask, more: bool, toggle: Callback<MouseEvent>) -> Html {
     let etches = is_etch(ask);
     let all = if etches { kinds::ETCHED } else { kinds::GROWN };
     let picked = ask.scoped(at::SHAPE);
@@ -56,11 +112,8 @@ fn what(ask: &Ask, more: bool, toggle: Callback<MouseEvent>) -> Html {
     html! {
         <section class="card">
             <h2>{ words::WHAT }</h2>
-            <Cards id={at::PROCESS} legend={words::field(at::PROCESS)} cards={processes} picked={ask.text(at::PROCESS)} across={true}
-                onpick={ask.pick(at::PROCESS)} />
             <div class="kinds">
-                <Cards id={at::SHAPE} legend={words::WHAT} {cards} {picked} across={true}
-                    onpick={ask.pick(&ask.state.draft.scope(at::SHAPE))} />
+                <Cards id={ask.here(at::SHAPE)} legend={words::WHAT} {cards} {picked} across={true} onpick={ask.pick_scoped(at::SHAPE)} />
             </div>
             if !etches {
                 <button type="button" class="link" aria-expanded={more.to_string()} onclick={toggle}>{ label }</button>
@@ -94,12 +147,23 @@ fn kind_card(word: &'static str) -> Card {
     }
 }
 
-fn how_big(ask: &Ask) -> Html {
+fn how_big(ask: &Ask, onpiece: &Callback<String>) -> Html {
     let kind = kinds::of(ask.scoped(at::SHAPE).as_str());
-    let sizes = kind
-        .as_ref()
-        .map_or_else(|| vec![at::AREA.to_owned()], kinds::addresses);
+    let sizes = kind.as_ref().map_or_else(
+        || vec![at::AREA.to_owned()],
+        |kind| kinds::addresses(&ask.piece, kind),
+    );
     let hollow = kind.is_some_and(|k| k.parts.iter().any(|p| p.shape.recess().is_some()));
+    let several = pieces::ids(&ask.state.draft).len();
+    let piece = ask.piece.to_string();
+    let next = pieces::next(&ask.state.draft);
+    let then = |action: Action| {
+        let (act, onpiece, next) = (ask.act.clone(), onpiece.clone(), next.clone());
+        Callback::from(move |_: MouseEvent| {
+            act.emit(action.clone());
+            onpiece.emit(next.clone());
+        })
+    };
     html! {
         <section class="card">
             <h2>{ words::HOW_BIG }</h2>
@@ -109,6 +173,7 @@ fn how_big(ask: &Ask) -> Html {
                     { ask.field(address) }
                 }
                 if ask.scoped(at::SHAPE).as_str() == "area" {
+                    { select(ask, at::AREA_SIDES) }
                     { select(ask, at::METHOD) }
                 }
                 if hollow {
@@ -121,15 +186,26 @@ fn how_big(ask: &Ask) -> Html {
                 { ask.field(at::COUNT) }
                 { ask.field(at::HANGER_WIRE) }
                 { ask.field(at::HANGER_WET) }
+                if several > 1 {
+                    { ask.name_field(at::LABEL, &ask.name()) }
+                }
             </div>
+            <Measure ask={ask.clone()} />
+            if several < pieces::MOST {
+                <div class="actions">
+                    <button type="button" class="button" onclick={then(Action::PieceRepeated(piece))}>{ words::SAME_AGAIN }</button>
+                    <button type="button" class="button" onclick={then(Action::PieceAdded)}>{ words::ANOTHER_PIECE }</button>
+                </div>
+            }
         </section>
     }
 }
 
 /// A select over a plain address.
 pub fn select(ask: &Ask, address: &'static str) -> Html {
+    let id = ask.here(address);
     html! {
-        <Select key={address} id={address} label={words::field(address)} options={Options::from(words::options(address))}
+        <Select key={id.clone()} id={id.clone()} label={words::field(address)} options={Options::from(words::options(address))}
             picked={ask.text(address)} onpick={ask.pick(address)} />
     }
 }
@@ -152,7 +228,7 @@ fn what_for(ask: &Ask) -> Html {
                 format!("{}–{}", two(band.least), two(band.most))
             };
             Some(Card {
-                remark: AttrValue::from(format!("{range}\u{a0}µm")),
+                remark: AttrValue::from(format!("{range}\u{a0}{}", number::thickness_unit())),
                 ..plain_card(word, words::use_label(*of))
             })
         })
@@ -169,12 +245,13 @@ fn what_for(ask: &Ask) -> Html {
         "depth" => Some(at::DEPTH),
         "time" => Some(at::TIME),
         "clock" => Some(at::CLOCK),
+        "mass" => Some(at::MASS),
         _ => None,
     };
     html! {
         <section class="card">
             <h2>{ words::WHAT_FOR }</h2>
-            <Cards id={at::UNTIL} legend={words::WHAT_FOR} {cards} {picked} onpick={ask.pick(&ask.state.draft.scope(at::UNTIL))} />
+            <Cards id={at::UNTIL} legend={words::WHAT_FOR} {cards} {picked} onpick={ask.pick_scoped(at::UNTIL)} />
             if let Some(address) = own {
                 <div class="fields own">{ ask.field(address) }</div>
             }
@@ -182,6 +259,7 @@ fn what_for(ask: &Ask) -> Html {
                 <div class="fields own">
                     { select(ask, at::RESIST) }
                     { select(ask, at::LEAD) }
+                    { select(ask, at::SIDES) }
                     { select(ask, at::MODEL) }
                     { ask.field(at::OPENING) }
                     { ask.field(at::LAND) }

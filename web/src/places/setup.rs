@@ -1,6 +1,6 @@
 //! Bath, supply and coat: one quiet line, and everything behind it.
 
-use super::plan::Ask;
+use super::ask::Ask;
 use super::questions::select;
 use crate::parts::Select;
 use crate::parts::choice::Options;
@@ -48,19 +48,15 @@ fn line(ask: &Ask) -> String {
     let draft = &ask.state.draft;
     let process = ask.text(at::PROCESS);
     let base_address = draft.scope(at::BASE);
-    let base = words::option_label(&base_address, draft.scoped(at::BASE));
-    let cover = if process.as_str() == "electroform" && ask.text(at::COVER).as_str() == "on" {
-        format!("Covering for {} first. ", ask.shown(at::COVER_TIME))
-    } else {
-        String::new()
-    };
-    format!(
-        "{}, {}. Piece: {base}. {cover}My supply: {} to {}, in steps of {}.",
+    let base = words::option_label(&base_address, &ask.scoped(at::BASE));
+    let covers = process.as_str() == "electroform" && ask.text(at::COVER).as_str() == "on";
+    let cover = covers.then(|| ask.shown(at::COVER_TIME));
+    words::setup_line(
         words::solution(draft.scoped(at::SOLUTION)),
         words::option_label(at::STIRRING, &ask.text(at::STIRRING)),
-        ask.shown(at::LOWEST),
-        ask.shown(at::HIGHEST),
-        ask.shown(at::DISPLAY_STEP),
+        base,
+        cover.as_deref(),
+        [at::LOWEST, at::HIGHEST, at::DISPLAY_STEP].map(|a| ask.shown(a)),
     )
 }
 
@@ -105,12 +101,11 @@ fn panel(ask: &Ask) -> Html {
     let covers = grows && ask.text(at::COVER).as_str() == "on";
     html! {
         <>
-            { group("Piece", html! {
+            { group(words::PIECE, html! {
                 <>
                     { scoped(ask, at::BASE, Options::from(words::options(&draft.scope(at::BASE)))) }
                     if process.as_str() != "etch" {
                         { ask.field(at::WANTED_BORE) }
-                        { ask.field(at::RATIO) }
                     }
                     if grows {
                         { select(ask, at::COVER) }
@@ -126,7 +121,7 @@ fn panel(ask: &Ask) -> Html {
                     { ask.field(at::START) }
                 </>
             }) }
-            { group("Bath", html! {
+            { group(words::BATH, html! {
                 <>
                     { select(ask, at::PLACE) }
                     { scoped(ask, at::SOLUTION, Options::Made(solutions(ask))) }
@@ -134,10 +129,9 @@ fn panel(ask: &Ask) -> Html {
                     { select(ask, at::ARRANGEMENT) }
                     { ask.field(at::DISTANCE) }
                     { ask.field(at::VOLUME) }
-                    { ask.field(at::EFFICIENCY) }
                 </>
             }) }
-            { group("Supply", html! {
+            { group(words::SUPPLY, html! {
                 <>
                     { ask.field(at::LOWEST) }
                     { ask.field(at::HIGHEST) }
@@ -145,19 +139,26 @@ fn panel(ask: &Ask) -> Html {
                     { ask.field(at::VOLTS) }
                 </>
             }) }
+            { group(words::PRINTED, html! {
+                <>
+                    { select(ask, at::UNITS) }
+                    { select(ask, at::DECIMAL) }
+                </>
+            }) }
         </>
     }
 }
 
 /// A select that each process has its own word of.
-fn scoped(ask: &Ask, address: &'static str, options: Options) -> Html {
+pub fn scoped(ask: &Ask, address: &'static str, options: Options) -> Html {
     html! {
-        <Select key={address} id={address} label={words::field(address)} {options} picked={ask.scoped(address)}
-            onpick={ask.pick(&ask.state.draft.scope(address))} />
+        <Select key={ask.here(address)} id={ask.here(address)} label={words::field(address)} {options} picked={ask.scoped(address)}
+            onpick={ask.pick_scoped(address)} />
     }
 }
 
-fn group(name: &str, fields: Html) -> Html {
+/// Fields that belong together.
+pub fn group(name: &str, fields: Html) -> Html {
     html! {
         <fieldset class="group">
             <legend>{ name }</legend>

@@ -1,9 +1,10 @@
 //! The example that stands on a fresh page: a pair of resin-printed hoop earrings, sealed and painted with copper paint.
 //! Invented data.
 
+use super::at;
 use super::draft::{Draft, FORMAT};
-use super::entries::at;
 use super::kinds;
+use super::pieces;
 use std::collections::BTreeMap;
 
 const TEXTS: &[(&str, &str)] = &[
@@ -16,6 +17,7 @@ const TEXTS: &[(&str, &str)] = &[
     ("pieces/p1/extent/parts/a/shape/torus/bore", "22"),
     ("pieces/p1/extent/parts/a/shape/torus/wire_d", "2"),
     (at::AREA, "11.4"),
+    (at::AREA_SIDES, "one"),
     (at::METHOD, "mesh"),
     (at::COUNT, "2"),
     (at::HANGER_WIRE, "0.8"),
@@ -28,6 +30,7 @@ const TEXTS: &[(&str, &str)] = &[
     (at::OPENING, ""),
     (at::LAND, ""),
     (at::MODEL, "flat"),
+    (at::SIDES, "one"),
     (at::RESIST, "varnish"),
     (at::LEAD, "plus"),
     (at::DEPTH, "150"),
@@ -54,7 +57,20 @@ const TEXTS: &[(&str, &str)] = &[
     (at::DISPLAY_STEP, "10"),
     (at::VOLTS, "6"),
     (at::PLACE, "home"),
+    (at::MASS, "1"),
+    (at::UNITS, "metric"),
+    (at::DECIMAL, "point"),
+    ("pieces/p1/measure/tracing/square_area", "100"),
+    ("pieces/p1/measure/scale_step", "0.01"),
+    ("pieces/p1/measure/foil", "aluminium"),
+    ("pieces/p1/measure", "tracing"),
 ];
+
+/// What a new piece begins with.
+pub fn texts_of_a_piece() -> impl Iterator<Item = (&'static str, &'static str)> {
+    let own = |at: &str| at::piece_of(at).is_some();
+    TEXTS.iter().copied().filter(move |(at, _)| own(at))
+}
 
 /// A fresh draft of the example.
 pub fn demo() -> Draft {
@@ -71,13 +87,23 @@ pub fn demo() -> Draft {
 
 /// A stored draft from before some field existed gets that field from the example; nothing in it is changed.
 pub fn complete(mut draft: Draft) -> Draft {
-    for (at, text) in TEXTS {
+    let fill = |draft: &mut Draft, at: &str, text: &str| {
         draft
             .texts
-            .entry((*at).to_owned())
-            .or_insert_with(|| (*text).to_owned());
+            .entry(at.to_owned())
+            .or_insert_with(|| text.to_owned());
+    };
+    for (at, text) in TEXTS {
+        if at::piece_of(at).is_none() {
+            fill(&mut draft, at, text);
+        }
     }
-    let shape = draft.scoped(at::SHAPE).to_owned();
-    kinds::fill_in(&mut draft, &shape);
+    let all: Vec<String> = pieces::ids(&draft).into_iter().map(str::to_owned).collect();
+    for piece in &all {
+        for (at, text) in texts_of_a_piece() {
+            fill(&mut draft, &at::of(at, piece), text);
+        }
+    }
+    kinds::fill_in_all(&mut draft);
     draft
 }

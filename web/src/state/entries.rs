@@ -1,97 +1,12 @@
 //! Every field of the page: its address and its declaration. One table feeds the reading, the hint, the message and the
 //! memory of the last good entry.
 
+use super::at;
+use super::units::Units;
+use crate::words::number;
 use planner::fields::{self, CountField, Field};
 use planner::{Accepted, FieldPath, Problem};
-use quantity::{Quantity, print};
-
-/// Addresses used by the page.
-pub mod at {
-    /// Growing, a thin coat, or an etch.
-    pub const PROCESS: &str = "steps/s2/kind";
-    /// Which kind of piece, or `area`; asked apart for an etch.
-    pub const SHAPE: &str = "pieces/p1/extent";
-    /// The solution; asked apart for each process.
-    pub const SOLUTION: &str = "baths/b1/solution";
-    /// Volume of the bath.
-    pub const VOLUME: &str = "baths/b1/volume";
-    /// Open share of a masked sheet.
-    pub const OPEN: &str = "pieces/p1/open";
-    /// Thickness of the sheet.
-    pub const STOCK: &str = "pieces/p1/base/metal/thickness";
-    /// Width of the openings in the film.
-    pub const OPENING: &str = "pieces/p1/artwork/opening";
-    /// Width of metal to be left.
-    pub const LAND: &str = "pieces/p1/artwork/land_wanted";
-    /// Fine lines or a wide field.
-    pub const MODEL: &str = "pieces/p1/artwork/model";
-    /// The film.
-    pub const RESIST: &str = "pieces/p1/artwork/resist";
-    /// The lead on the sheet.
-    pub const LEAD: &str = "pieces/p1/artwork/lead";
-    /// Depth of an etch.
-    pub const DEPTH: &str = "steps/s2/until/depth";
-    /// Which way a hollow looks.
-    pub const OPENING_WAY: &str = "pieces/p1/opening";
-    /// Thinnest over average, the person's own.
-    pub const RATIO: &str = "pieces/p1/min_over_mean";
-    /// Area known.
-    pub const AREA: &str = "pieces/p1/extent/area/one_side";
-    /// How it was measured.
-    pub const METHOD: &str = "pieces/p1/extent/area/method";
-    /// How many alike.
-    pub const COUNT: &str = "pieces/p1/count";
-    /// Hanger wire, thickness.
-    pub const HANGER_WIRE: &str = "pieces/p1/hanger/wire_d";
-    /// Hanger wire, length in the liquid.
-    pub const HANGER_WET: &str = "pieces/p1/hanger/wet";
-    /// What it is made of.
-    pub const BASE: &str = "pieces/p1/base";
-    /// Inner diameter to end with.
-    pub const WANTED_BORE: &str = "pieces/p1/fit/wanted_bore";
-    /// Whether there is a covering step.
-    pub const COVER: &str = "steps/s1";
-    /// Density while covering.
-    pub const COVER_DENSITY: &str = "steps/s1/drive/density";
-    /// How long covering takes.
-    pub const COVER_TIME: &str = "steps/s1/until/time";
-    /// How the growth current is found.
-    pub const DRIVE: &str = "steps/s2/drive";
-    /// Own density.
-    pub const DENSITY: &str = "steps/s2/drive/density";
-    /// Own current.
-    pub const CURRENT: &str = "steps/s2/drive/current";
-    /// What for.
-    pub const UNTIL: &str = "steps/s2/until";
-    /// Own thickness.
-    pub const MEAN: &str = "steps/s2/until/mean";
-    /// Own thinnest.
-    pub const THINNEST: &str = "steps/s2/until/thinnest";
-    /// Until a time of day.
-    pub const CLOCK: &str = "steps/s2/until/clock";
-    /// For a length of time.
-    pub const TIME: &str = "steps/s2/until/time";
-    /// How the solution is moved.
-    pub const STIRRING: &str = "steps/s2/stirring";
-    /// Where the counter electrode stands.
-    pub const ARRANGEMENT: &str = "baths/b1/counter/arrangement";
-    /// How far off.
-    pub const DISTANCE: &str = "baths/b1/counter/distance";
-    /// The bath's own efficiency.
-    pub const EFFICIENCY: &str = "baths/b1/efficiency";
-    /// Lowest current.
-    pub const LOWEST: &str = "supply/constant_current/lowest";
-    /// Highest current.
-    pub const HIGHEST: &str = "supply/constant_current/highest";
-    /// Display step.
-    pub const DISPLAY_STEP: &str = "supply/constant_current/display_step";
-    /// Highest voltage.
-    pub const VOLTS: &str = "supply/constant_current/highest_volts";
-    /// Home, class or shop.
-    pub const PLACE: &str = "place";
-    /// When it starts: a time of day, or empty for now.
-    pub const START: &str = "start/local";
-}
+use quantity::{Mass, Quantity, Ratio, Unit, print, unit};
 
 /// What a text was read as.
 #[derive(Clone, Debug, PartialEq)]
@@ -105,22 +20,21 @@ pub struct Echo {
 /// The declaration of a field, whatever its quantity.
 pub trait Declared: Sync {
     /// Reads a text: the echo, or the Problem.
-    fn echo(&self, text: &str, at: &FieldPath) -> Result<Echo, Problem>;
-    /// The unit's symbol.
+    fn echo(&self, units: Units, text: &str, at: &FieldPath) -> Result<Echo, Problem>;
+    /// The metric unit's symbol.
     fn unit(&self) -> &'static str;
+    /// Whether it goes up and down by ones.
+    fn steps(&self) -> bool {
+        false
+    }
 }
 
 impl<Q: Quantity + Sync> Declared for Field<Q> {
-    fn echo(&self, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
-        let reading = self.read_text(text, at)?;
-        let shown = print::significant(reading.value.in_unit(Field::unit(self)), 4);
-        let shown = if shown.contains('.') {
-            shown.trim_end_matches('0').trim_end_matches('.').to_owned()
-        } else {
-            shown
-        };
+    fn echo(&self, units: Units, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
+        let unit = unit_in(units, self);
+        let reading = self.read_text_in(unit, text, at)?;
         Ok(Echo {
-            text: print::with_unit(&shown, Field::unit(self)),
+            text: print::with_unit(&number::short(reading.value.in_unit(unit), 4), unit),
             show: reading.echo,
         })
     }
@@ -131,12 +45,16 @@ impl<Q: Quantity + Sync> Declared for Field<Q> {
 }
 
 impl Declared for CountField {
-    fn echo(&self, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
+    fn echo(&self, _: Units, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
         let count = self.read_text(text, at)?;
         Ok(Echo {
             text: count.to_string(),
             show: false,
         })
+    }
+
+    fn steps(&self) -> bool {
+        true
     }
 
     fn unit(&self) -> &'static str {
@@ -151,7 +69,7 @@ pub struct TimeOfDay {
 }
 
 impl Declared for TimeOfDay {
-    fn echo(&self, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
+    fn echo(&self, _: Units, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
         let text = text.trim();
         if (text.is_empty() && self.may_be_empty) || planner::clock::time_of_day(text).is_some() {
             return Ok(Echo {
@@ -174,41 +92,121 @@ impl Declared for TimeOfDay {
     }
 }
 
-/// Every field: address and declaration.
-pub const ENTRIES: &[(&str, &dyn Declared)] = &[
-    (at::VOLUME, &fields::VOLUME),
-    (at::OPEN, &fields::OPEN),
-    (at::STOCK, &fields::STOCK),
-    (at::OPENING, &fields::ART_OPENING),
-    (at::LAND, &fields::ART_LAND),
-    (at::DEPTH, &fields::UNTIL_DEPTH),
-    (at::RATIO, &fields::MIN_OVER_MEAN),
-    (at::AREA, &fields::ONE_SIDE),
-    (at::COUNT, &fields::COUNT),
-    (at::HANGER_WIRE, &fields::HANGER_WIRE),
-    (at::HANGER_WET, &fields::HANGER_WET),
-    (at::WANTED_BORE, &fields::WANTED_BORE),
-    (at::COVER_DENSITY, &fields::DENSITY),
-    (at::COVER_TIME, &COVER_MINUTES),
-    (at::DENSITY, &fields::DENSITY),
-    (at::CURRENT, &fields::CURRENT),
-    (at::MEAN, &fields::UNTIL_MEAN),
-    (at::THINNEST, &fields::UNTIL_THINNEST),
-    (
+/// The unit a bare number in a field is in.
+pub fn unit_in<Q: Quantity>(units: Units, field: &Field<Q>) -> &'static Unit {
+    unit::by_symbol(Q::UNITS, units.symbol(field.unit)).unwrap_or(Field::unit(field))
+}
+
+/// A field of the page.
+pub struct Entry {
+    /// Its address, of the first piece where it belongs to one.
+    pub at: &'static str,
+    /// Its declaration.
+    pub declared: &'static dyn Declared,
+    /// Whether it may stay empty.
+    pub optional: bool,
+}
+
+const fn needed(at: &'static str, declared: &'static dyn Declared) -> Entry {
+    Entry {
+        at,
+        declared,
+        optional: false,
+    }
+}
+
+const fn optional(at: &'static str, declared: &'static dyn Declared) -> Entry {
+    Entry {
+        at,
+        declared,
+        optional: true,
+    }
+}
+
+/// Every field with an address of its own.
+pub const ENTRIES: &[Entry] = &[
+    needed(at::OPEN, &fields::OPEN),
+    needed(at::DEPTH, &fields::UNTIL_DEPTH),
+    needed(at::AREA, &fields::ONE_SIDE),
+    needed(at::COUNT, &fields::COUNT),
+    needed(at::COVER_DENSITY, &fields::DENSITY),
+    needed(at::COVER_TIME, &COVER_MINUTES),
+    needed(at::DENSITY, &fields::DENSITY),
+    needed(at::CURRENT, &fields::CURRENT),
+    needed(at::MEAN, &fields::UNTIL_MEAN),
+    needed(at::THINNEST, &fields::UNTIL_THINNEST),
+    needed(at::MASS, &fields::UNTIL_MASS),
+    needed(
         at::CLOCK,
         &TimeOfDay {
             may_be_empty: false,
         },
     ),
-    (at::TIME, &fields::UNTIL_TIME),
-    (at::DISTANCE, &fields::DISTANCE),
-    (at::EFFICIENCY, &fields::EFFICIENCY),
-    (at::LOWEST, &fields::LOWEST),
-    (at::HIGHEST, &fields::HIGHEST),
-    (at::DISPLAY_STEP, &fields::DISPLAY_STEP),
-    (at::VOLTS, &fields::HIGHEST_VOLTS),
-    (at::START, &TimeOfDay { may_be_empty: true }),
+    needed(at::TIME, &fields::UNTIL_TIME),
+    optional(at::START, &TimeOfDay { may_be_empty: true }),
+    optional(at::STOCK, &fields::STOCK),
+    optional(at::OPENING, &fields::ART_OPENING),
+    optional(at::LAND, &fields::ART_LAND),
+    optional(at::ART_LENGTH, &fields::ART_LENGTH),
+    optional(at::ETCH_FACTOR, &fields::ETCH_FACTOR),
+    optional(at::RATIO, &fields::MIN_OVER_MEAN),
+    optional(at::AREA_TEXTURE, &fields::TEXTURE),
+    optional(at::TEXTURE, &fields::TEXTURE_OUTSIDE),
+    optional(at::HANGER_WIRE, &fields::HANGER_WIRE),
+    optional(at::HANGER_WET, &fields::HANGER_WET),
+    optional(at::HANGER_WIRES, &fields::WIRES),
+    optional(at::BORE, &fields::FIT_BORE),
+    optional(at::WANTED_BORE, &fields::WANTED_BORE),
+    optional(at::VOLUME, &fields::VOLUME),
+    optional(at::PASSED, &fields::PASSED),
+    optional(at::TEMPERATURE, &fields::TEMPERATURE),
+    optional(at::CEILING, &fields::CEILING),
+    optional(at::FACING, &fields::FACING),
+    optional(at::DISTANCE, &fields::DISTANCE),
+    optional(at::EFFICIENCY, &fields::EFFICIENCY),
+    optional(at::BATCH, &fields::BATCH),
+    optional(at::CONDUCTIVITY, &fields::CONDUCTIVITY),
+    optional(at::EVENNESS_FACTOR, &fields::EVENNESS_FACTOR),
+    optional(at::SURFACE_VOLTS, &fields::SURFACE_VOLTS),
+    optional(at::LOWEST, &fields::LOWEST),
+    optional(at::HIGHEST, &fields::HIGHEST),
+    optional(at::DISPLAY_STEP, &fields::DISPLAY_STEP),
+    optional(at::OFFSET, &fields::OFFSET),
+    optional(at::VOLTS, &fields::HIGHEST_VOLTS),
+    optional(at::CARD_LONG, &PIXELS),
+    optional(at::CARD_SHORT, &PIXELS),
+    optional(at::CARD_PIECE, &PIXELS),
+    optional(at::TRACING, &WEIGHED),
+    optional(at::SQUARE, &WEIGHED),
+    optional(at::SQUARE_AREA, &fields::ONE_SIDE),
+    optional(at::WRAP, &WEIGHED),
+    optional(at::SCALE_STEP, &WEIGHED),
 ];
+
+/// A count of picture points, along a line or over an area.
+pub const PIXELS: Field<Ratio> = Field {
+    key: "pixels_ratio",
+    least: Ratio::of_si(1.0),
+    most: Ratio::of_si(1e9),
+    unit: "",
+};
+/// Something weighed on a kitchen or jeweller's scale.
+pub const WEIGHED: Field<Mass> = Field {
+    key: "weighed_kg",
+    least: Mass::gram(0.0001),
+    most: Mass::gram(5000.0),
+    unit: "g",
+};
+
+/// Fields whose address has a name in it that the person's choice gives: by how the address ends.
+const NAMED: [(&str, Entry); 3] = [
+    ("/now", optional("baths/b1/holds", &fields::HOLDS_NOW)),
+    ("/floor", optional("baths/b1/holds", &fields::HOLDS_FLOOR)),
+    ("/price", optional("prices", &fields::PRICE)),
+];
+
+/// How sure an input is: two in three within so many per cent.
+const HOW_SURE: Entry = optional("spreads", &fields::SPREAD);
 
 /// Covering is a matter of minutes: a bare number means those.
 pub const COVER_MINUTES: Field<quantity::Time> = Field {
@@ -218,40 +216,54 @@ pub const COVER_MINUTES: Field<quantity::Time> = Field {
     unit: "min",
 };
 
-/// Fields that may stay empty.
-pub const OPTIONAL: &[&str] = &[
-    at::VOLUME,
-    at::STOCK,
-    at::OPENING,
-    at::LAND,
-    at::RATIO,
-    at::WANTED_BORE,
-    at::EFFICIENCY,
-    at::LOWEST,
-    at::HIGHEST,
-    at::DISPLAY_STEP,
-    at::VOLTS,
-    at::DISTANCE,
-    at::HANGER_WIRE,
-    at::HANGER_WET,
-];
+/// The declaration at an address and whether it may stay empty; every size of a shape has its shape's own.
+fn entry(at: &str) -> Option<(&'static dyn Declared, bool)> {
+    if at::spread_of(at).is_some() {
+        return Some((HOW_SURE.declared, true));
+    }
+    let plain = at::plain(at);
+    let found = ENTRIES.iter().find(|e| e.at == plain).or_else(|| {
+        let named = NAMED.iter();
+        named
+            .filter(|(end, e)| at.starts_with(e.at) && at.ends_with(end))
+            .map(|(_, e)| e)
+            .next()
+    });
+    if let Some(e) = found {
+        return Some((e.declared, e.optional));
+    }
+    let (_, size) = at.split_once("/shape/")?.1.split_once('/')?;
+    fields::shape_size(size).map(|field| (field as &dyn Declared, false))
+}
 
-/// The declaration at an address; every size of a shape has its shape's own.
+/// The declaration at an address.
 pub fn declared(at: &str) -> Option<&'static dyn Declared> {
-    let listed = ENTRIES
-        .iter()
-        .find(|(path, _)| *path == at)
-        .map(|(_, d)| *d);
-    listed.or_else(|| {
-        let (_, size) = at.split_once("/shape/")?.1.split_once('/')?;
-        fields::shape_size(size).map(|field| field as &dyn Declared)
-    })
+    entry(at).map(|(declared, _)| declared)
+}
+
+/// Whether a field may stay empty.
+pub fn may_be_empty(at: &str) -> bool {
+    entry(at).is_some_and(|(_, optional)| optional)
 }
 
 /// Reads the text of a field. An empty optional one has no echo and no Problem.
-pub fn read(at: &str, text: &str) -> Option<Result<Echo, Problem>> {
-    if text.trim().is_empty() && OPTIONAL.contains(&at) {
+pub fn read_in(units: Units, at: &str, text: &str) -> Option<Result<Echo, Problem>> {
+    let (declared, optional) = entry(at)?;
+    if optional && text.trim().is_empty() {
         return None;
     }
-    declared(at).map(|d| d.echo(text, &FieldPath::new(at)))
+    Some(declared.echo(units, text, &FieldPath::new(at)))
+}
+
+/// Whether a field is a count, which may be stepped.
+pub fn is_count(at: &str) -> bool {
+    declared(at).is_some_and(|d| d.steps())
+}
+
+/// The count that stands in a count's field.
+pub fn count(at: &str, text: &str) -> Option<u32> {
+    match read_in(Units::Metric, at, text) {
+        Some(Ok(echo)) => echo.text.parse().ok(),
+        _ => None,
+    }
 }

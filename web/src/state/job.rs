@@ -1,17 +1,21 @@
 //! From the draft to a Job. Every field goes through its one declaration; what cannot be read is a Problem, and the
 //! last good entry stands in for it.
 
+use super::at;
 use super::draft::Draft;
-use super::entries::{self, at};
+use super::entries;
 use super::kinds;
+use super::pieces;
+use super::units::Units;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
     Area, Artwork, Assume, Base, Bath, Bench, Coat, Coated, Counter, Drive, Extent, Fit, Hanger,
-    InBath, Lead, Method, Model, NIGHT_FROM, NIGHT_TO, Part, Piece, Place, Resist, Sides, Start,
-    Step, Stock, Supply, Until, bath, own, piece, step,
+    Holds, InBath, Lead, Method, Model, NIGHT_FROM, NIGHT_TO, Part, Piece, Place, Price, Resist,
+    Sides, SpreadAt, Start, Step, Stock, Supply, Until, bath, own, piece, step,
 };
+use planner::solution::Solution;
 use planner::{Arrangement, Catalogue, FieldPath, Job, Opening, Problem, Process};
-use quantity::{Length, Quantity};
+use quantity::{AnyQuantity, Length, Quantity};
 
 /// A job and how it was read.
 #[derive(Clone, Debug, PartialEq)]
@@ -28,15 +32,22 @@ pub struct Read {
 pub fn read(draft: &Draft, now: Option<&str>) -> Read {
     let mut r = Reader {
         draft,
+        units: Units::of(draft),
+        piece: String::new(),
         problems: Vec::new(),
         stands_in: false,
     };
     let job = Job {
-        pieces: vec![r.piece()],
+        pieces: pieces::ids(draft)
+            .into_iter()
+            .map(|id| r.piece(id))
+            .collect(),
         baths: vec![r.bath()],
         steps: r.steps(),
         supply: Some(r.supply()),
         assume: r.assume(),
+        spreads: r.spreads(),
+        prices: r.prices(),
         place: r.pick(
             at::PLACE,
             &[
@@ -67,6 +78,9 @@ const RESISTS: [(&str, Resist); 5] = [
 
 struct Reader<'a> {
     draft: &'a Draft,
+    units: Units,
+    /// The piece that is being read.
+    piece: String,
     problems: Vec<Problem>,
     stands_in: bool,
 }
@@ -78,9 +92,10 @@ impl Reader<'_> {
         address: &str,
         read: impl Fn(&str, &FieldPath) -> Result<T, Problem>,
     ) -> Option<T> {
+        let address = &at::of(address, &self.piece);
         let text = self.draft.text(address);
         let path = FieldPath::new(address);
-        if text.trim().is_empty() && entries::OPTIONAL.contains(&address) {
+        if text.trim().is_empty() && entries::may_be_empty(address) {
             return None;
         }
         match read(text, &path) {
@@ -98,8 +113,9 @@ impl Reader<'_> {
     }
 
     fn number<Q: Quantity>(&mut self, field: &Field<Q>, address: &str) -> Option<Q> {
+        let unit = entries::unit_in(self.units, field);
         self.stand_in(address, |text, path| {
-            field.read_text(text, path).map(|r| r.value)
+            field.read_text_in(unit, text, path).map(|r| r.value)
         })
     }
 
@@ -108,24 +124,31 @@ impl Reader<'_> {
     }
 
     fn pick<T: Copy>(&self, address: &str, words: &[(&'static str, T)], otherwise: T) -> T {
-        let text = self.draft.text(address);
+        let text = self.draft.text(&at::of(address, &self.piece));
         words
             .iter()
             .find(|(w, _)| *w == text)
             .map_or(otherwise, |(_, v)| *v)
     }
 
-    fn piece(&mut self) -> Piece {
+    fn scoped(&self, address: &str) -> &str {
+        self.draft.scoped(&at::of(address, &self.piece))
+    }
+
+    fn piece(&mut self, id: &str) -> Piece {
+        self.piece = id.to_owned();
         let extent = self.extent();
         let wire_d = self.number(&fields::HANGER_WIRE, at::HANGER_WIRE);
         let wet = self.number(&fields::HANGER_WET, at::HANGER_WET);
         let etches = self.process() == Process::Etch;
-        let wanted = self
-            .number(&fields::WANTED_BORE, at::WANTED_BORE)
-            .filter(|_| !etches);
+        let fit = Fit {
+            bore: self.number(&fields::FIT_BORE, at::BORE),
+            wanted: self.number(&fields::WANTED_BORE, at::WANTED_BORE),
+        };
+        let wires = self.count(&fields::WIRES, at::HANGER_WIRES);
         Piece {
-            id: "p1".to_owned(),
-            label: String::new(),
+            id: id.to_owned(),
+            label: self.draft.text(&at::of(at::LABEL, id)).trim().to_owned(),
             count: self.count(&fields::COUNT, at::COUNT).unwrap_or(1),
             extent,
             base: self.base(),
@@ -137,7 +160,7 @@ impl Reader<'_> {
             hanger: wire_d.zip(wet).map(|(wire_d, wet)| Hanger {
                 wire_d,
                 wet,
-                wires: 1,
+                wires: wires.unwrap_or(1),
             }),
             contact: None,
             opening: Some(self.pick(
@@ -146,10 +169,7 @@ impl Reader<'_> {
                 Opening::To,
             )),
             min_over_mean: self.number(&fields::MIN_OVER_MEAN, at::RATIO),
-            fit: wanted.map(|wanted| Fit {
-                bore: None,
-                wanted: Some(wanted),
-            }),
+            fit: (!etches && (fit.bore.is_some() || fit.wanted.is_some())).then_some(fit),
             artwork: if etches { Some(self.artwork()) } else { None },
             joins: None,
             leaves: None,
@@ -157,18 +177,19 @@ impl Reader<'_> {
     }
 
     fn extent(&mut self) -> Option<Extent> {
-        let Some(kind) = kinds::of(self.draft.scoped(at::SHAPE)) else {
+        let Some(kind) = kinds::of(self.scoped(at::SHAPE)) else {
             let one_side = self.number(&fields::ONE_SIDE, at::AREA)?;
             let method = self.pick(at::METHOD, &piece::METHODS, Method::Eye);
             return Some(Extent::Area(Area {
                 one_side,
-                sides: 1,
-                texture: None,
+                sides: self.pick(at::AREA_SIDES, &[("one", 1), ("both", 2)], 1),
+                texture: self.number(&fields::TEXTURE, at::AREA_TEXTURE),
                 method: Some(method),
             }));
         };
+        let texture = self.number(&fields::TEXTURE_OUTSIDE, at::TEXTURE);
         let first = kind.parts.first()?;
-        let sizes: Vec<Option<Length>> = kinds::addresses(&kind)
+        let sizes: Vec<Option<Length>> = kinds::addresses(&self.piece, &kind)
             .iter()
             .zip(first.shape.size_names())
             .map(|(address, name)| {
@@ -195,7 +216,7 @@ impl Reader<'_> {
                         size * usual.unwrap_or(1.0)
                     }
                 }),
-                texture_outside: part.texture,
+                texture_outside: texture.filter(|_| n == 0).or(part.texture),
                 times: part.times,
                 faces: Default::default(),
             })
@@ -204,20 +225,18 @@ impl Reader<'_> {
     }
 
     fn base(&mut self) -> Option<Base> {
-        let coat = match self.draft.scoped(at::BASE) {
+        let coat = match self.scoped(at::BASE) {
             "graphite" => Coat::Graphite,
             "copper" => Coat::Copper,
             "silver" => Coat::Silver,
             "unknown" => return Some(Base::Unknown),
             id => {
+                let id = id.to_owned();
                 let thickness = match self.process() {
                     Process::Etch => self.number(&fields::STOCK, at::STOCK),
                     _ => None,
                 };
-                return Some(Base::Metal(Stock {
-                    id: id.to_owned(),
-                    thickness,
-                }));
+                return Some(Base::Metal(Stock { id, thickness }));
             }
         };
         Some(Base::Nonconductor(Coated {
@@ -237,9 +256,13 @@ impl Reader<'_> {
         Artwork {
             opening: self.number(&fields::ART_OPENING, at::OPENING),
             land_wanted: self.number(&fields::ART_LAND, at::LAND),
-            length: None,
-            etch_factor: None,
-            sides: Some(Sides::One),
+            length: self.number(&fields::ART_LENGTH, at::ART_LENGTH),
+            etch_factor: self.number(&fields::ETCH_FACTOR, at::ETCH_FACTOR),
+            sides: Some(self.pick(
+                at::SIDES,
+                &[("one", Sides::One), ("both", Sides::Both)],
+                Sides::One,
+            )),
             model: Some(self.pick(
                 at::MODEL,
                 &[("flat", Model::Flat), ("groove", Model::Groove)],
@@ -259,11 +282,11 @@ impl Reader<'_> {
             id: "b1".to_owned(),
             solution: self.draft.scoped(at::SOLUTION).to_owned(),
             volume: self.number(&fields::VOLUME, at::VOLUME),
-            passed: None,
-            holds: Vec::new(),
+            passed: self.number(&fields::PASSED, at::PASSED),
+            holds: self.holds(),
             counter: Some(Counter {
-                material: self.usual_counter(),
-                facing: None,
+                material: self.counter(),
+                facing: self.number(&fields::FACING, at::FACING),
                 distance: self.number(&fields::DISTANCE, at::DISTANCE),
                 arrangement: Some(self.pick(
                     at::ARRANGEMENT,
@@ -274,10 +297,45 @@ impl Reader<'_> {
         }
     }
 
-    /// The counter electrode this solution usually has.
-    fn usual_counter(&self) -> Option<String> {
-        let solution = Catalogue::standard().solution(self.draft.scoped(at::SOLUTION))?;
-        solution.counters.value.first().map(|id| (*id).to_owned())
+    fn solution(&self) -> Option<&'static Solution> {
+        Catalogue::standard().solution(self.draft.scoped(at::SOLUTION))
+    }
+
+    /// The counter electrode picked, where the solution takes it; else the one it usually has.
+    fn counter(&self) -> Option<String> {
+        let counters = self.solution()?.counters.value;
+        let picked = self.draft.scoped(at::COUNTER);
+        let found = counters.iter().find(|id| **id == picked);
+        found.or(counters.first()).map(|id| (*id).to_owned())
+    }
+
+    /// What the person knows of the metal in the bath.
+    fn holds(&mut self) -> Vec<Holds> {
+        let Some(metal) = self.solution().map(|s| s.metal) else {
+            return Vec::new();
+        };
+        let now = self.number(&fields::HOLDS_NOW, &at::holds(metal, "now"));
+        let floor = self.number(&fields::HOLDS_FLOOR, &at::holds(metal, "floor"));
+        let known = now.is_some() || floor.is_some();
+        known
+            .then(|| Holds {
+                metal: metal.to_owned(),
+                now,
+                floor,
+            })
+            .into_iter()
+            .collect()
+    }
+
+    fn prices(&mut self) -> Vec<Price> {
+        let metal = self.solution().map_or("", |s| s.metal);
+        self.number(&fields::PRICE, &at::price(metal))
+            .map(|price| Price {
+                metal: metal.to_owned(),
+                price,
+            })
+            .into_iter()
+            .collect()
     }
 
     fn steps(&mut self) -> Vec<Step> {
@@ -307,6 +365,7 @@ impl Reader<'_> {
             "depth" => self
                 .number(&fields::UNTIL_DEPTH, at::DEPTH)
                 .map(Until::Depth),
+            "mass" => self.number(&fields::UNTIL_MASS, at::MASS).map(Until::Mass),
             "mean" => self.number(&fields::UNTIL_MEAN, at::MEAN).map(Until::Mean),
             "thinnest" => self
                 .number(&fields::UNTIL_THINNEST, at::THINNEST)
@@ -320,17 +379,24 @@ impl Reader<'_> {
         }
     }
 
-    fn step(&self, id: &str, drive: Option<Drive>, until: Option<Until>) -> Step {
+    fn ids(&self) -> Vec<String> {
+        pieces::ids(self.draft)
+            .into_iter()
+            .map(str::to_owned)
+            .collect()
+    }
+
+    fn step(&mut self, id: &str, drive: Option<Drive>, until: Option<Until>) -> Step {
         Step {
             id: id.to_owned(),
             places: vec![InBath {
                 bath: "b1".to_owned(),
-                pieces: vec!["p1".to_owned()],
+                pieces: self.ids(),
             }],
             kind: self.process(),
             stirring: self.pick(at::STIRRING, &step::STIRRINGS, Default::default()),
-            temperature: None,
-            ceiling: None,
+            temperature: self.number(&fields::TEMPERATURE, at::TEMPERATURE),
+            ceiling: self.number(&fields::CEILING, at::CEILING),
             drive,
             until,
         }
@@ -341,7 +407,7 @@ impl Reader<'_> {
             lowest: self.number(&fields::LOWEST, at::LOWEST),
             highest: self.number(&fields::HIGHEST, at::HIGHEST),
             display_step: self.number(&fields::DISPLAY_STEP, at::DISPLAY_STEP),
-            offset: None,
+            offset: self.number(&fields::OFFSET, at::OFFSET),
             highest_volts: self.number(&fields::HIGHEST_VOLTS, at::VOLTS),
         };
         self.problems.extend(planner::job::supply::upside_down(
@@ -352,19 +418,53 @@ impl Reader<'_> {
     }
 
     fn assume(&mut self) -> Vec<Assume> {
-        self.number(&fields::EFFICIENCY, at::EFFICIENCY)
-            .map(|e| Assume {
-                at: FieldPath::new(at::EFFICIENCY),
-                value: e.into(),
+        let mut all = Vec::new();
+        let mut own = |at: &str, value: Option<AnyQuantity>| {
+            all.extend(value.map(|value| Assume {
+                at: FieldPath::new(at),
+                value,
+            }));
+        };
+        own(
+            at::EFFICIENCY,
+            self.number(&fields::EFFICIENCY, at::EFFICIENCY)
+                .map(Into::into),
+        );
+        own(
+            at::CONDUCTIVITY,
+            self.number(&fields::CONDUCTIVITY, at::CONDUCTIVITY)
+                .map(Into::into),
+        );
+        own(
+            at::SURFACE_VOLTS,
+            self.number(&fields::SURFACE_VOLTS, at::SURFACE_VOLTS)
+                .map(Into::into),
+        );
+        for (at, field) in [
+            (at::BATCH, &fields::BATCH),
+            (at::EVENNESS_FACTOR, &fields::EVENNESS_FACTOR),
+        ] {
+            own(at, self.number(field, at).map(Into::into));
+        }
+        all
+    }
+
+    /// How sure the person is of an input, wherever they said so.
+    fn spreads(&mut self) -> Vec<SpreadAt> {
+        let said: Vec<&String> = self.draft.texts.keys().collect();
+        said.into_iter()
+            .filter_map(|address| {
+                let at = FieldPath::new(at::spread_of(address)?);
+                let spread = self.number(&fields::SPREAD, address)?;
+                Some(SpreadAt { at, spread })
             })
-            .into_iter()
             .collect()
     }
 
     fn time_of_day(&mut self, address: &str) -> Option<String> {
         let declared = entries::declared(address)?;
         self.stand_in(address, |text, path| {
-            declared.echo(text, path).map(|e| e.text)
+            declared.echo(Units::Metric, text, path).map(|e| e.text)
         })
     }
 

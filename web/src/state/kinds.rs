@@ -1,6 +1,9 @@
 //! What a piece can be: finds and plain shapes, each with the sizes it asks for.
 
+use super::at;
 use super::draft::Draft;
+use super::pieces;
+use super::units::Units;
 use planner::{Preset, Shape};
 use quantity::print::significant;
 use quantity::{Length, Quantity, Ratio};
@@ -88,12 +91,20 @@ pub fn part_id(n: usize) -> &'static str {
 }
 
 /// The address of a size of a kind's first part.
-pub fn address(shape: &Shape, size: &str) -> String {
-    format!("pieces/p1/extent/parts/a/shape/{}/{size}", shape.id())
+fn address(piece: &str, shape: &Shape, size: &str) -> String {
+    [
+        "pieces/",
+        piece,
+        "/extent/parts/a/shape/",
+        shape.id(),
+        "/",
+        size,
+    ]
+    .concat()
 }
 
 /// The addresses of the sizes a kind asks for.
-pub fn addresses(kind: &Kind) -> Vec<String> {
+pub fn addresses(piece: &str, kind: &Kind) -> Vec<String> {
     let Some(first) = kind.parts.first() else {
         return Vec::new();
     };
@@ -101,23 +112,36 @@ pub fn addresses(kind: &Kind) -> Vec<String> {
         .shape
         .size_names()
         .iter()
-        .map(|name| address(&first.shape, name))
+        .map(|name| address(piece, &first.shape, name))
         .collect()
 }
 
-/// Gives a draft the usual sizes of the kind it has picked, where it has none of its own.
-pub fn fill_in(draft: &mut Draft, word: &str) {
+/// Gives a piece the usual sizes of the kind it was picked to be, where it has none of its own.
+pub fn fill_in(draft: &mut Draft, piece: &str, word: &str) {
     let Some(kind) = of(word) else { return };
     let Some(first) = kind.parts.first() else {
         return;
     };
     first.shape.map_sizes(|n, size| {
-        let at = address(&first.shape, first.shape.size_names()[n]);
+        let at = address(piece, &first.shape, first.shape.size_names()[n]);
         if draft.text(&at).is_empty() {
-            draft.put(&at, &in_mm(size), true);
+            let mut text = in_mm(size);
+            if Units::of(draft) != Units::Metric {
+                text.push_str(" mm");
+            }
+            draft.put(&at, &text, true);
         }
         size
     });
+}
+
+/// The same for every piece of a draft.
+pub fn fill_in_all(draft: &mut Draft) {
+    let all: Vec<String> = pieces::ids(draft).into_iter().map(str::to_owned).collect();
+    for piece in all {
+        let shape = draft.scoped(&at::of(at::SHAPE, &piece)).to_owned();
+        fill_in(draft, &piece, &shape);
+    }
 }
 
 fn in_mm(size: Length) -> String {
@@ -138,7 +162,7 @@ mod tests {
         for word in GROWN.iter().chain(ETCHED) {
             let kind = of(word);
             assert!(kind.is_some(), "{word}");
-            let asked = kind.map(|k| addresses(&k).len()).unwrap_or_default();
+            let asked = kind.map(|k| addresses("p1", &k).len()).unwrap_or_default();
             assert!((1..=4).contains(&asked), "{word} asks for {asked}");
         }
     }

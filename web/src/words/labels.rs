@@ -117,13 +117,57 @@ pub const EMERGENCY_NOTE: &str = "The safety data sheets of your own products an
 
 /// The label of a field. The unit is part of it, since a printed unit beside a field is not read aloud.
 pub fn field(address: &str) -> &'static str {
+    if at::spread_of(address).is_some() {
+        return "Two in three within ±";
+    }
     if let Some((_, size)) = address.split_once("/shape/") {
         return size_label(size);
     }
-    match address {
+    if address.starts_with("baths/b1/holds/") {
+        return if address.ends_with("/now") {
+            "Metal in the bath now"
+        } else {
+            "Renew the bath below"
+        };
+    }
+    if address.starts_with("prices/") {
+        return "Price of the metal";
+    }
+    match &*at::plain(address) {
         at::PROCESS => "What happens",
         at::SOLUTION => "Solution",
+        at::LABEL => "Its name",
         at::VOLUME => "Bath holds",
+        at::PASSED => "Passed since it was made",
+        at::SIDES => "Etched from",
+        at::ART_LENGTH => "Length of line in all",
+        at::ETCH_FACTOR => "Depth over undercut",
+        at::AREA_SIDES => "That area is",
+        at::AREA_TEXTURE | at::TEXTURE => "Real over smooth surface",
+        at::HANGER_WIRES => "Hanging wires",
+        at::BORE => "Inside across now",
+        at::MASS => "Metal to lay on",
+        at::TEMPERATURE => "Bath is warm",
+        at::CEILING => "Voltage ceiling, your own",
+        at::COUNTER => "Counter electrode",
+        at::FACING => "Its side facing the work",
+        at::BATCH => "Thinnest over worked out, batch to batch",
+        at::CONDUCTIVITY => "Conductivity of the bath",
+        at::EVENNESS_FACTOR => "Factor on its evenness length",
+        at::SURFACE_VOLTS => "Volts at both surfaces and leads",
+        at::OFFSET => "Real current less shown",
+        at::UNITS => "Units",
+        at::DECIMAL => "Decimal mark",
+        at::MEASURE => "Measured by",
+        at::CARD_LONG => "Card, long side in the picture",
+        at::CARD_SHORT => "Card, short side in the picture",
+        at::CARD_PIECE => "Piece, area in the picture",
+        at::TRACING => "The cut-out weighs",
+        at::SQUARE => "The square weighs",
+        at::SQUARE_AREA => "The square has",
+        at::FOIL => "Foil",
+        at::WRAP => "The foil weighs",
+        at::SCALE_STEP => "The scale shows steps of",
         at::OPEN => "Open share of the sheet",
         at::STOCK => "Sheet is thick",
         at::OPENING => "Openings are wide",
@@ -134,7 +178,7 @@ pub fn field(address: &str) -> &'static str {
         at::DEPTH => "Depth",
         at::OPENING_WAY => "A hollow looks",
         at::RATIO => "Thinnest over average, if you know",
-        at::AREA => "Area that gets wet",
+        at::AREA => "Area",
         at::METHOD => "How was it measured?",
         at::COUNT => "How many",
         at::HANGER_WIRE => "Hanging wire, across",
@@ -189,14 +233,128 @@ fn size_label(size: &str) -> &'static str {
     }
 }
 
-/// What stands in an empty field that may stay empty.
+/// What stands in an empty field that may stay empty and that the catalogue knows nothing of.
 pub fn empty_field(address: &str) -> &'static str {
     match address {
         at::START => "now",
         at::DISPLAY_STEP => "any",
-        at::EFFICIENCY => "98",
         _ => "–",
     }
+}
+
+/// The name of an input of the answer; none for what is no input of a person's.
+pub fn input(address: &str) -> &'static str {
+    let plain = at::plain(address);
+    match &*plain {
+        at::SHAPE => "Area, as measured",
+        at::RESIST => "",
+        _ if plain.ends_with("/texture_outside") || plain.ends_with("/texture") => {
+            "Real over smooth surface"
+        }
+        "baths/b1/cell_volts" => "Volts of the whole cell",
+        "supply/constant_current/display" => "Reading of the display",
+        plain => field(plain),
+    }
+}
+
+/// Before what was read.
+pub fn read_as(text: &str) -> String {
+    ["read as ", text].concat()
+}
+
+/// Name of the minus beside a count.
+pub fn one_less(label: &str) -> String {
+    [label, ": one less"].concat()
+}
+
+/// Name of the plus beside a count.
+pub fn one_more(label: &str) -> String {
+    [label, ": one more"].concat()
+}
+
+/// Heading of the pieces.
+pub const ON_THE_BAR: &str = "On the bar";
+/// Takes a piece off.
+pub const REMOVE: &str = "Remove";
+/// The same piece again.
+pub const SAME_AGAIN: &str = "Same again";
+/// One more piece.
+pub const ANOTHER_PIECE: &str = "Another piece";
+/// Fields of a piece.
+pub const PIECE: &str = "Piece";
+/// Fields of the bath.
+pub const BATH: &str = "Bath";
+/// Fields of the supply.
+pub const SUPPLY: &str = "Supply";
+/// How numbers are printed.
+pub const PRINTED: &str = "Numbers";
+/// Opens the ways to measure a piece.
+pub const MEASURE: &str = "Measure it better";
+/// Takes the area found.
+pub const USE_AREA: &str = "Use this area";
+/// Opens the finer entries.
+pub const EXACT: &str = "More exact";
+/// Under it.
+pub const EXACT_NOTE: &str =
+    "What would narrow the range most comes first. An empty field means the usual value.";
+/// An input was given.
+pub const GIVEN: &str = "You entered it.";
+/// An input is the person's own value in place of the usual one.
+pub const ASSUMED: &str = "Your own value, in place of the usual one.";
+
+/// Where a usual value comes from.
+pub fn usual(source: &str) -> String {
+    ["Usual value: ", source, "."].concat()
+}
+
+/// How much the range would narrow if an input were known.
+pub fn narrows(remains: quantity::Ratio) -> String {
+    let less = 1.0 - quantity::Quantity::si(remains);
+    format!(
+        "known, the range is {} narrower",
+        super::number::percent(less)
+    )
+}
+
+/// Removes this piece, for those who cannot see where the button stands.
+pub fn remove_piece(name: &str) -> String {
+    [REMOVE, " ", name].concat()
+}
+
+/// The set-up in one line: solution, stirring, base, time of covering, and the supply's lowest, highest and step.
+pub fn setup_line(
+    solution: &str,
+    stirring: &str,
+    base: &str,
+    cover: Option<&str>,
+    supply: [String; 3],
+) -> String {
+    let cover = cover.map_or(String::new(), |time| format!("Covering for {time} first. "));
+    let [lowest, highest, step] = supply;
+    format!(
+        "{solution}, {stirring}. Piece: {base}. {cover}My supply: {lowest} to {highest}, in steps of {step}."
+    )
+}
+
+/// How to measure, by way.
+pub fn how_to_measure(way: &str) -> &'static str {
+    match way {
+        "card" => {
+            "Take a picture from straight above with a bank card (85.60 x 53.98 mm) beside the piece. Count picture points in any picture editor: along the card, and inside the piece's outline. One side of the card is enough."
+        }
+        "foil" => {
+            "Wrap the dry piece in one layer of foil without folds, cut away what overlaps, weigh the foil."
+        }
+        _ => {
+            "Trace the outline on paper, cut it out, weigh it; weigh a square of the same paper. This gives one side."
+        }
+    }
+}
+
+/// What was measured.
+pub fn found_area(area: &str, spread: quantity::Fraction) -> String {
+    let percent = super::number::percent(quantity::Quantity::si(spread));
+    format!("{area}, two in three within {percent}")
 }
 
 /// The label of a kind of piece.
@@ -269,6 +427,28 @@ pub fn solution(id: &str) -> &'static str {
     }
 }
 
+/// The name of a counter electrode's material.
+pub fn material(id: &str) -> &'static str {
+    match id {
+        "Cu" => "copper",
+        "phosphorised_copper" => "phosphorised copper",
+        "oxygen_free_copper" => "oxygen-free copper",
+        "Ni" => "nickel",
+        "sulfur_nickel" => "sulfur nickel",
+        "Ag" => "fine silver",
+        "Pd" => "palladium",
+        "Pt" => "platinum",
+        "platinised_titanium" => "platinised titanium",
+        "mixed_oxide_titanium" => "mixed-oxide titanium",
+        "stainless" => "stainless steel",
+        "S31603" => "stainless steel 316L",
+        "graphite" => "graphite",
+        "steel" => "steel",
+        "lead_alloy" => "lead alloy",
+        _ => "",
+    }
+}
+
 /// Which gold, silver or copper a metal's id means.
 pub fn metal(id: &str) -> &'static str {
     match id {
@@ -302,12 +482,13 @@ pub const AIMS: &[(&str, &str)] = &[
     ("clock", "I have until…"),
     ("mean", "So thick on average"),
     ("thinnest", "So thick at the thinnest"),
+    ("mass", "So much metal"),
     ("time", "For so long"),
 ];
 
 /// Words of a choice and their labels.
 pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
-    match address {
+    match &*at::plain(address) {
         at::METHOD => &[
             ("mesh", "from the print file"),
             ("photo", "photo beside something known"),
@@ -315,6 +496,19 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
             ("foil", "foil, weighed"),
             ("sizes", "worked out from sizes"),
             ("eye", "by eye"),
+        ],
+        at::AREA_SIDES => &[("one", "all that gets wet"), ("both", "one side of two")],
+        at::SIDES => &[("one", "one side"), ("both", "both sides")],
+        at::UNITS => &[("metric", "metric"), ("us", "US shop")],
+        at::DECIMAL => &[("point", "1.5"), ("comma", "1,5")],
+        at::MEASURE => &[
+            ("tracing", "tracing, weighed"),
+            ("foil", "foil, weighed"),
+            ("card", "a picture beside a card"),
+        ],
+        at::FOIL => &[
+            ("aluminium", "kitchen foil, 16 µm"),
+            ("copper", "copper foil, 0.1 mm"),
         ],
         at::BASE => &[
             ("copper", "sealed, copper paint"),

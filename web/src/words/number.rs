@@ -1,17 +1,55 @@
 //! Numbers as people read them: likely values to three digits, ends to two, times to the second below ten minutes.
 
-use quantity::print::{clock_parts, significant, with_unit};
+use crate::state::units::Units;
+use quantity::print::{self, Mark, clock_parts, with_unit};
 use quantity::{
     AnyQuantity, Current, CurrentDensity, GrowthRate, Length, Mass, Quantity, Thickness, Time,
     Unit, Voltage, WorkArea, unit,
 };
+use std::cell::Cell;
+
+thread_local! {
+    static PRINTED: Cell<(Units, Mark)> = const { Cell::new((Units::Metric, Mark::Point)) };
+}
+
+/// Says how all numbers are printed from now on; true where that is another way than before.
+pub fn print_in(units: Units, mark: Mark) -> bool {
+    PRINTED.replace((units, mark)) != (units, mark)
+}
+
+/// A number to `digits` significant digits, with the preferred mark.
+pub fn significant(value: f64, digits: usize) -> String {
+    marked(print::significant(value, digits))
+}
+
+/// The same without zeros at the end of its decimals.
+pub fn short(value: f64, digits: usize) -> String {
+    marked(plain(print::significant(value, digits)))
+}
+
+/// A number to `places` decimal places.
+fn places(value: f64, places: usize) -> String {
+    marked(format!("{value:.places$}"))
+}
+
+fn marked(text: String) -> String {
+    match PRINTED.get().1 {
+        Mark::Point => text,
+        Mark::Comma => text.replace('.', ","),
+    }
+}
 
 fn unit_of<Q: Quantity>(symbol: &str) -> &'static Unit {
     unit::by_symbol(Q::UNITS, symbol).unwrap_or(&Q::UNITS[0])
 }
 
-fn in_unit<Q: Quantity>(value: Q, symbol: &str, digits: usize) -> String {
-    let unit = unit_of::<Q>(symbol);
+/// The preferred unit where `symbol` is the metric one.
+fn preferred<Q: Quantity>(symbol: &'static str) -> &'static Unit {
+    unit_of::<Q>(PRINTED.get().0.symbol(symbol))
+}
+
+fn in_unit<Q: Quantity>(value: Q, symbol: &'static str, digits: usize) -> String {
+    let unit = preferred::<Q>(symbol);
     with_unit(&significant(value.in_unit(unit), digits), unit)
 }
 
@@ -25,7 +63,7 @@ pub fn current_parts(value: Current, step: Option<Current>) -> (String, &'static
         // As many places as the display step has.
         Some(step) => {
             let places = places_of(step.in_unit(unit));
-            format!("{number:.places$}")
+            self::places(number, places)
         }
         None => significant(number, 3),
     };
@@ -60,17 +98,22 @@ pub fn thickness(value: Thickness) -> String {
 
 /// The number of a thickness alone, `digits` digits.
 pub fn micrometres(value: Thickness, digits: usize) -> String {
-    significant(value.in_unit(unit_of::<Thickness>("µm")), digits)
+    significant(value.in_unit(preferred::<Thickness>("µm")), digits)
 }
 
 /// The same without zeros at the end of its decimals.
 pub fn micrometres_plain(value: Thickness, digits: usize) -> String {
-    plain(micrometres(value, digits))
+    short(value.in_unit(preferred::<Thickness>("µm")), digits)
+}
+
+/// The unit thicknesses are printed in.
+pub fn thickness_unit() -> &'static str {
+    preferred::<Thickness>("µm").symbol
 }
 
 /// A voltage, to a tenth.
 pub fn tenth_volts(value: Voltage) -> String {
-    format!("{:.1}", value.si())
+    places(value.si(), 1)
 }
 
 /// An area, three digits.
@@ -78,12 +121,11 @@ pub fn area(value: WorkArea) -> String {
     in_unit(value, "cm²", 3)
 }
 
-/// A length to a hundredth of a millimetre.
+/// A length to a hundredth of a millimetre, or a thousandth of an inch.
 pub fn millimetres(value: Length) -> String {
-    with_unit(
-        &format!("{:.2}", value.in_unit(unit_of::<Length>("mm"))),
-        unit_of::<Length>("mm"),
-    )
+    let unit = preferred::<Length>("mm");
+    let fine = if unit.symbol == "mm" { 2 } else { 3 };
+    with_unit(&places(value.in_unit(unit), fine), unit)
 }
 
 /// A mass to 0.01 g, under 0.1 g in mg.
@@ -91,10 +133,8 @@ pub fn mass(value: Mass) -> String {
     if value.si() < 1e-4 {
         in_unit(value, "mg", 2)
     } else {
-        with_unit(
-            &format!("{:.2}", value.in_unit(unit_of::<Mass>("g"))),
-            unit_of::<Mass>("g"),
-        )
+        let unit = unit_of::<Mass>("g");
+        with_unit(&places(value.in_unit(unit), 2), unit)
     }
 }
 
@@ -127,7 +167,7 @@ pub fn percent(share: f64) -> String {
     if percent < 1.0 {
         format!("{}\u{a0}%", significant(percent, 1))
     } else {
-        format!("{percent:.0}\u{a0}%")
+        format!("{}\u{a0}%", places(percent, 0))
     }
 }
 
@@ -152,10 +192,7 @@ pub fn any(value: AnyQuantity) -> String {
 pub fn in_symbol(value: AnyQuantity, symbol: &str, digits: usize) -> String {
     fn show<Q: Quantity>(si: f64, symbol: &str, digits: usize) -> String {
         let unit = unit_of::<Q>(symbol);
-        with_unit(
-            &plain(significant(Q::from_si(si).in_unit(unit), digits)),
-            unit,
-        )
+        with_unit(&short(Q::from_si(si).in_unit(unit), digits), unit)
     }
     let si = value.si;
     match value.key_unit {
@@ -168,7 +205,10 @@ pub fn in_symbol(value: AnyQuantity, symbol: &str, digits: usize) -> String {
         "m2" => show::<WorkArea>(si, symbol, digits),
         "C" => show::<quantity::Charge>(si, symbol, digits),
         "m_per_s" => show::<GrowthRate>(si, symbol, digits),
-        "kg_per_m3" if symbol == "g/L" => show::<quantity::Concentration>(si, symbol, digits),
+        "K" => show::<quantity::Temperature>(si, symbol, digits),
+        "kg_per_m3" if symbol == "g/L" || symbol == "oz/US gal" => {
+            show::<quantity::Concentration>(si, symbol, digits)
+        }
         "kg_per_m3" => show::<quantity::Density>(si, symbol, digits),
         "V" => show::<Voltage>(si, symbol, digits),
         "S_per_m" => show::<quantity::Conductivity>(si, symbol, digits),
@@ -176,8 +216,15 @@ pub fn in_symbol(value: AnyQuantity, symbol: &str, digits: usize) -> String {
         "kg_per_mol" => show::<quantity::MolarMass>(si, symbol, digits),
         "C_per_mol" => show::<quantity::MolarCharge>(si, symbol, digits),
         "frac" => show::<quantity::Fraction>(si, symbol, digits),
-        _ => plain(significant(si, digits)),
+        _ => short(si, digits),
     }
+}
+
+/// A value as a bare number in the preferred unit for this metric one.
+pub fn bare(value: AnyQuantity, metric: &'static str) -> String {
+    let symbol = PRINTED.get().0.symbol(metric);
+    let all = in_symbol(value, symbol, 3);
+    all.trim_end_matches(symbol).trim_end().to_owned()
 }
 
 /// Without zeros at the end of its decimals.
@@ -191,7 +238,7 @@ fn plain(text: String) -> String {
 
 /// `5.5 × 10⁻⁶`: for numbers no one counts the zeros of.
 fn powers_of_ten(value: f64) -> String {
-    let text = format!("{value:.1e}");
+    let text = marked(format!("{value:.1e}"));
     let (front, power) = text.split_once('e').unwrap_or((text.as_str(), "0"));
     let raised: String = power
         .chars()

@@ -1,0 +1,169 @@
+//! More exact: every input the answer stands on, with its usual value, where that comes from, and how much the range would
+//! narrow if it were known; then what else may be said.
+
+use super::ask::Ask;
+use super::setup::{group, scoped};
+use crate::browser::use_narrowing;
+use crate::parts::choice::Options;
+use crate::state::{at, entries, pieces};
+use crate::words::{self, number, working};
+use planner::answer::{InputUsed, Origin};
+use planner::narrowing::Narrowed;
+use planner::{Catalogue, Job};
+use std::rc::Rc;
+use yew::prelude::*;
+
+/// What the part needs.
+#[derive(Properties, PartialEq)]
+pub struct ExactProps {
+    /// The draft and the ways to change it.
+    pub ask: Ask,
+    /// The job as read, for what would narrow its range.
+    pub job: Rc<Job>,
+}
+
+/// Fields that stand here and nowhere else on the page: of the piece, the bath, the step, the supply.
+const PIECE: [&str; 6] = [
+    at::TEXTURE,
+    at::AREA_TEXTURE,
+    at::HANGER_WIRES,
+    at::RATIO,
+    at::BORE,
+    at::ETCH_FACTOR,
+];
+const BATH: [&str; 10] = [
+    at::TEMPERATURE,
+    at::EFFICIENCY,
+    at::BATCH,
+    at::CONDUCTIVITY,
+    at::EVENNESS_FACTOR,
+    at::SURFACE_VOLTS,
+    at::CEILING,
+    at::OFFSET,
+    at::FACING,
+    at::PASSED,
+];
+
+/// Closed until asked for.
+#[component]
+pub fn Exact(props: &ExactProps) -> Html {
+    let open = use_state_eq(|| false);
+    let toggle = {
+        let open = open.clone();
+        Callback::from(move |_: MouseEvent| open.set(!*open))
+    };
+    let narrowed = use_narrowing(open.then(|| props.job.clone()));
+    html! {
+        <section class="card exact">
+            <h2>
+                <button type="button" class="link" aria-expanded={(*open).to_string()} aria-controls="exact" onclick={toggle}>
+                    { words::EXACT }
+                </button>
+            </h2>
+            <div id="exact" hidden={!*open}>
+                if *open {
+                    { panel(&props.ask, &narrowed) }
+                }
+            </div>
+        </section>
+    }
+}
+
+fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
+    let hint = |input: &&InputUsed| {
+        let found = narrowed.iter().position(|n| n.at == input.at);
+        found.unwrap_or(usize::MAX)
+    };
+    let mut inputs: Vec<&InputUsed> = ask
+        .answer
+        .inputs
+        .iter()
+        .filter(|i| !words::input(i.at.as_str()).is_empty())
+        .collect();
+    inputs.sort_by_key(hint);
+    let used = |address: &str| inputs.iter().any(|i| i.at.as_str() == address);
+    let rest = |all: &[&'static str]| {
+        let left = all.iter().filter(|a| applies(ask, a));
+        left.filter(|a| !used(&ask.here(a)))
+            .map(|a| ask.field(a))
+            .collect::<Html>()
+    };
+    let metal = Catalogue::standard()
+        .solution(&ask.scoped(at::SOLUTION))
+        .map_or("", |s| s.metal);
+    html! {
+        <>
+            <p class="soft">{ words::EXACT_NOTE }</p>
+            for used in &inputs {
+                { input(ask, used, narrowed) }
+            }
+            { group(words::PIECE, rest(&PIECE)) }
+            { group(words::BATH, html! {
+                <>
+                    { rest(&BATH) }
+                    { ask.field(&at::holds(metal, "now")) }
+                    { ask.field(&at::holds(metal, "floor")) }
+                    { ask.field(&at::price(metal)) }
+                    { scoped(ask, at::COUNTER, Options::Made(counters(ask))) }
+                </>
+            }) }
+        </>
+    }
+}
+
+/// Whether a field means anything for this process and this piece.
+fn applies(ask: &Ask, address: &str) -> bool {
+    let etches = ask.text(at::PROCESS).as_str() == "etch";
+    let area = ask.scoped(at::SHAPE).as_str() == "area";
+    match address {
+        at::ETCH_FACTOR => etches,
+        at::RATIO | at::BORE => !etches,
+        at::TEXTURE => !area,
+        at::AREA_TEXTURE => area,
+        _ => true,
+    }
+}
+
+/// The counter electrodes the solution takes; the usual one first.
+fn counters(ask: &Ask) -> Vec<(&'static str, &'static str)> {
+    let solution = Catalogue::standard().solution(&ask.scoped(at::SOLUTION));
+    let ids = solution.map(|s| s.counters.value).unwrap_or_default();
+    ids.iter().map(|id| (*id, words::material(id))).collect()
+}
+
+fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
+    let address = used.at.as_str();
+    let found = narrowed.iter().find(|n| n.at == used.at);
+    let hint = found.map(|n| words::narrows(n.remains));
+    // With several pieces the name says whose it is.
+    let whose = at::piece_of(address).filter(|_| pieces::ids(&ask.state.draft).len() > 1);
+    let mut name = words::input(address).to_owned();
+    if let Some(piece) = whose {
+        name.push_str(", ");
+        name.push_str(&ask.of(piece).name());
+    }
+    let from = match used.origin {
+        Origin::Given => words::GIVEN.to_owned(),
+        Origin::Assumed => words::ASSUMED.to_owned(),
+        Origin::Catalogue(source) => words::usual(&working::source(source)),
+    };
+    let plain = at::plain(address);
+    let own = PIECE.iter().chain(&BATH).any(|a| *a == plain);
+    let sure = at::spread(address);
+    html! {
+        <details key={address.to_owned()}>
+            <summary>
+                <span>{ name }</span>
+                <span class="soft">{ number::any(used.value) }</span>
+                <span class="soft hint">{ hint.unwrap_or_default() }</span>
+            </summary>
+            <p class="soft">{ from }</p>
+            <div class="fields">
+                if own && entries::declared(address).is_some() {
+                    { ask.field(address) }
+                }
+                { ask.field(&sure) }
+            </div>
+        </details>
+    }
+}
