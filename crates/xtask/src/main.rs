@@ -9,6 +9,7 @@ mod failure;
 mod lockfile;
 mod markup;
 mod package;
+mod packing;
 mod pages;
 mod policy;
 mod process;

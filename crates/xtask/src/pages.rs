@@ -2,11 +2,10 @@
 
 use crate::failure::{Explain, Failure, Outcome};
 use crate::markup;
+use crate::packing::pack;
 use crate::policy;
 use crate::skeleton::{Filling, Skeleton};
 use crate::squeeze::squeeze;
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 
 /// Starts the program; the same text in both pages.
 const START: &str = include_str!("start.js");
@@ -37,13 +36,14 @@ pub fn saved(parts: &Parts) -> Outcome<String> {
         style: &format!("<style>{style}</style>"),
         still: parts.still,
         scripts: &format!(
-            "{}\n<script type=\"application/octet-stream\" id=\"wasm\">{}</script>\n<script>{script}</script>",
+            "{}\n{}\n<script>{script}</script>",
             records(parts.records),
-            packed(parts.wasm)?
+            program(parts.wasm)?
         ),
     });
     check_hashes(&page)?;
-    Ok(page)
+    // A mark at the start says UTF-8 louder than a server that says otherwise; the program would not survive that.
+    Ok(format!("\u{feff}{page}"))
 }
 
 /// A file of the site: its name and its bytes.
@@ -78,7 +78,8 @@ fn records(json: &str) -> String {
     format!("<script type=\"application/json\" id=\"records\">{safe}</script>")
 }
 
-fn packed(wasm: &[u8]) -> Outcome<String> {
+/// The program, zipped and packed, in an element that says how many bytes it unpacks to.
+fn program(wasm: &[u8]) -> Outcome<String> {
     let mut zipped = Vec::new();
     // A saved page is fetched once and kept: a slow, thorough compressor saves 4 % of it.
     zopfli::compress(
@@ -88,7 +89,11 @@ fn packed(wasm: &[u8]) -> Outcome<String> {
         &mut zipped,
     )
     .explain(|| "The program cannot be compressed".to_owned())?;
-    Ok(STANDARD.encode(zipped))
+    Ok(format!(
+        "<script type=\"application/octet-stream\" id=\"wasm\" data-bytes=\"{}\">{}</script>",
+        zipped.len(),
+        pack(&zipped)
+    ))
 }
 
 /// What the policy would refuse shall not be packaged.
@@ -137,6 +142,7 @@ fn check_hashes(page: &str) -> Outcome<()> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::packing::unpack;
     use flate2::read::GzDecoder;
     use std::io::Read;
 
@@ -179,10 +185,13 @@ mod tests {
     fn the_program_unpacks_to_itself() -> Outcome<()> {
         let skeleton = Skeleton::read(INDEX)?;
         let page = saved(&parts(&skeleton, "null"))?;
-        let (_, rest) = page.split_once("id=\"wasm\">").explain_none()?;
+        let (_, rest) = page
+            .split_once("id=\"wasm\" data-bytes=\"")
+            .explain_none()?;
+        let (count, rest) = rest.split_once("\">").explain_none()?;
         let (text, _) = rest.split_once("</script>").explain_none()?;
         let mut wasm = Vec::new();
-        let zipped = STANDARD.decode(text).explain(String::new)?;
+        let zipped = unpack(text, count.parse().explain(String::new)?);
         GzDecoder::new(zipped.as_slice())
             .read_to_end(&mut wasm)
             .explain(String::new)?;

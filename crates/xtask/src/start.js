@@ -13,10 +13,22 @@
     console.error(error);
   };
 
-  const unpack = async (text) => {
-    const letters = atob(text.trim());
-    const bytes = new Uint8Array(letters.length);
-    for (let i = 0; i < letters.length; i++) bytes[i] = letters.charCodeAt(i);
+  // Seven bits a character; one beyond ASCII stands for two groups, the first of which has no character of its own.
+  const folded = [0, 13, 26, 60];
+  const unpack = (packed) => {
+    const text = packed.textContent;
+    const bytes = new Uint8Array(packed.dataset.bytes);
+    let held = 0, bits = 0, n = 0;
+    const add = (group) => {
+      held = held << 7 | group;
+      bits += 7;
+      if (bits > 7) bytes[n++] = held >> (bits -= 8);
+    };
+    for (let i = 0; i < text.length; i++) {
+      const code = text.charCodeAt(i);
+      if (code > 127) add(folded[(code >> 7) - 2]);
+      add(code & 127);
+    }
     const plain = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
     return new Response(plain).arrayBuffer();
   };
@@ -34,7 +46,7 @@
   try {
     root.dataset.state = "starting";
     const packed = document.getElementById("wasm");
-    const program = packed ? await unpack(packed.textContent) : await bring("page_bg.wasm");
+    const program = packed ? await unpack(packed) : await bring("page_bg.wasm");
     // Never `new WebAssembly.Module`: one engine refuses large programs there.
     await wasm_bindgen({ module_or_path: await WebAssembly.compile(program) });
     // The first drawing is done in a task of its own; one that fails has been heard of after this.
