@@ -441,10 +441,15 @@ pub fn when(when: planner::answer::When) -> &'static str {
     }
 }
 
-/// Yardsticks drawn beside the layer: name and thickness in micrometres. A sheet of 80 g/m2 paper and an ID-1 card
-/// (ISO/IEC 7810, 0.76 mm) as usual figures; a hair varies from 50 to 100.
+/// Yardsticks drawn beside layer and sheet, the smallest first: name and size in micrometres. A sheet of 80 g/m2 paper and
+/// an ID-1 card (ISO/IEC 7810, 0.76 mm) as usual figures; a hair varies from 50 to 100. The others from memory.
 pub const YARDSTICKS: &[(&str, f64)] = &[
+    ("gold leaf", 0.1),
+    ("a bacterium", 1.0),
+    ("a blood cell", 7.0),
+    ("kitchen foil", 15.0),
     ("a hair", 70.0),
-    ("a sheet of paper", 100.0),
+    ("sheet of paper", 100.0),
     ("a bank card", 760.0),
+    ("a coin", 2000.0),
 ];

@@ -52,7 +52,8 @@ fn the_socket_follows_the_current() {
 /// Scenario 3 of our own: three leaves whose wetted areas are 31.2, 21.7 and 47.0 % of the bar's.
 #[test]
 fn pieces_on_one_bar_share_the_current_by_wetted_area() {
-    let area = |m2: f64| json!({"area": {"one_side_m2": m2, "sides_count": 2, "texture_ratio": 1.1}});
+    let area =
+        |m2: f64| json!({"area": {"one_side_m2": m2, "sides_count": 2, "texture_ratio": 1.1}});
     let piece = |id: &str, m2: f64| json!({"id": id, "extent": area(m2), "hanger": {"wire_d_m": 0.0008, "wet_m": 0.02}});
     let plan = changed(&[
         (
