@@ -69,8 +69,9 @@ pub fn App() -> Html {
         answer: without_idle(&worked, &read.job),
         stands_in: read.stands_in,
         display: display_step(&read.job),
-        start: read.job.start.as_ref().map(|s| s.local.clone()),
+        start: read.job.start.clone(),
         core: core(&state),
+        labels: read.job.pieces.iter().map(|p| p.label.clone()).collect(),
     };
     let parts = shown.in_a_line();
     let said = use_settled(parts.join(", "));

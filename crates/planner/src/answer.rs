@@ -59,6 +59,15 @@ pub struct StepAnswer {
     pub density: Maybe<Range<CurrentDensity>>,
     /// Density at the thickest place.
     pub densest: Maybe<Range<CurrentDensity>>,
+    /// The densities its solution takes with this stirring.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub window: Option<Window>,
+    /// How the work enters the bath; none where the bath is not known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub entry: Option<Entry>,
+    /// The socket of a multimeter in series; none without a current, and above what a multimeter bears.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub socket: Option<Socket>,
     /// The lead on the work.
     pub work_lead: Lead,
     /// The voltage ceiling to set.
@@ -118,6 +127,55 @@ pub struct Moment {
     /// On the wall clock, where the start is given.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub local: Option<String>,
+}
+
+/// The densities a solution takes.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Window {
+    /// Lowest.
+    #[serde(rename = "least_A_per_m2")]
+    pub least: CurrentDensity,
+    /// Usual, without stirring.
+    #[serde(rename = "typical_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub typical: Option<CurrentDensity>,
+    /// Highest with the step's stirring.
+    #[serde(rename = "most_A_per_m2")]
+    pub most: CurrentDensity,
+    /// Above this the metal grows trees and powder, where that is known.
+    #[serde(rename = "bound_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub bound: Option<CurrentDensity>,
+}
+
+/// How the work enters a bath.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Entry {
+    /// Current on before it touches the liquid.
+    Live,
+    /// Current on as soon as it hangs.
+    AtOnce,
+    /// Connected and hung with the current off.
+    CurrentOff,
+}
+
+impl Entry {
+    /// Every way, for tables that must be complete.
+    pub const ALL: &'static [Entry] = &[Self::Live, Self::AtOnce, Self::CurrentOff];
+}
+
+/// The socket of a multimeter that its red lead goes into.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Socket {
+    /// Marked mA.
+    Fine,
+    /// Marked 10 A.
+    Coarse,
+}
+
+impl Socket {
+    /// Every socket, for tables that must be complete.
+    pub const ALL: &'static [Socket] = &[Self::Fine, Self::Coarse];
 }
 
 /// What rules the advised density.
@@ -202,6 +260,11 @@ pub struct PieceAnswer {
     pub wire_area: Maybe<Range<WorkArea>>,
     /// Together: what sets the current.
     pub wetted: Maybe<Range<WorkArea>>,
+    /// What one piece takes of the last step's current, its wires with it.
+    pub current: Maybe<Range<Current>>,
+    /// The metal laid on it or taken from it: an element's or alloy's id.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub metal: Option<String>,
     /// Mean thickness.
     pub mean: Maybe<Range<Thickness>>,
     /// At the thinnest place.
@@ -244,6 +307,32 @@ pub struct Etched {
     pub opening_after: Maybe<Range<Length>>,
     /// The line to draw for the land wanted.
     pub line_to_draw: Maybe<Range<Length>>,
+    /// A section through it; none without a depth.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub section: Option<Section>,
+}
+
+/// A section through an etched sheet, at the likely values.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Section {
+    /// How far the etch goes under the film at each edge.
+    #[serde(rename = "undercut_m")]
+    pub undercut: Length,
+    /// Width of an opening in the film.
+    #[serde(rename = "opening_m", skip_serializing_if = "Option::is_none")]
+    pub opening: Option<Length>,
+    /// Width of the film between two of them.
+    #[serde(rename = "line_m", skip_serializing_if = "Option::is_none")]
+    pub line: Option<Length>,
+    /// Thickness of the sheet.
+    #[serde(rename = "stock_m", skip_serializing_if = "Option::is_none")]
+    pub stock: Option<Length>,
+    /// Usual thickness of the film.
+    #[serde(rename = "film_m", skip_serializing_if = "Option::is_none")]
+    pub film: Option<Thickness>,
+    /// From how many sides.
+    #[serde(rename = "sides_count")]
+    pub sides: u32,
 }
 
 /// What a bath gains and loses.
@@ -530,6 +619,24 @@ impl Serialize for Origin {
     }
 }
 
+/// Where a value of the working comes from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Whence {
+    /// An input.
+    From(Origin),
+    /// Worked out from others, in a step of the working or beside it.
+    Worked,
+}
+
+impl Serialize for Whence {
+    fn serialize<S: Serializer>(&self, s: S) -> Result<S::Ok, S::Error> {
+        match self {
+            Whence::From(origin) => origin.serialize(s),
+            Whence::Worked => s.serialize_str("worked"),
+        }
+    }
+}
+
 /// A source as it stands in an Answer.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct SourceText(pub Source);
@@ -559,9 +666,11 @@ pub struct Working {
     pub at: FieldPath,
     /// What goes in.
     pub values: Vec<Named>,
+    /// Where each of them comes from, in the same order.
+    pub whence: Vec<Whence>,
     /// What comes out.
     pub result: Named,
-    /// Where the values come from.
+    /// Where the values and the formula come from, each source once.
     #[serde(skip_serializing_if = "Vec::is_empty")]
     pub sources: Vec<SourceText>,
 }

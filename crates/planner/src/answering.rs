@@ -1,11 +1,13 @@
 //! Job in, Answer out.
 
-use crate::advise::{advise, tree_density, worst_edge};
+use crate::advise::{advise, tree_density, window, worst_edge};
 use crate::answer::{
-    Answer, BathAnswer, Ceiling, Etched, MetalAnswer, Moment, PieceAnswer, Ruling, Setting,
-    StepAnswer, Thumb,
+    Answer, BathAnswer, Ceiling, Etched, MetalAnswer, Moment, PieceAnswer, Ruling, Section,
+    Setting, StepAnswer, Thumb, Window,
 };
+use crate::begin;
 use crate::checks;
+use crate::groove;
 use crate::inputs::Inputs;
 use crate::job::{FORMAT, Job, Lead};
 use crate::path::FieldPath;
@@ -77,7 +79,7 @@ pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>)
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
         inputs: plan.inputs.used(),
-        working: working::write(&plan, &inputs, &likely),
+        working: working::write(&plan, &inputs, &likely, &rulings),
         problems,
     }
 }
@@ -136,6 +138,13 @@ impl Builder<'_> {
             ruled_by,
             density: known(ranges.step(n, OfStep::Density), || self.no_current(step)),
             densest: known(ranges.step(n, OfStep::Densest), || self.no_evenness(step)),
+            window: self.window(step),
+            entry: self
+                .plan
+                .bath
+                .as_ref()
+                .map(|b| begin::entry(&self.job.pieces, b)),
+            socket: set.and_then(begin::socket),
             ceiling: known(self.ceiling(n, ranges), || self.no_volts(step)),
             time: known(ranges.step(n, OfStep::Time), || self.no_time(step)),
             starts: self.moment(starts),
@@ -163,6 +172,18 @@ impl Builder<'_> {
             _ => set,
         };
         Some(Ceiling { set, expected })
+    }
+
+    /// What the solution takes.
+    fn window(&self, step: &PlanStep) -> Option<Window> {
+        let bath = self.plan.bath.as_ref()?;
+        let (least, most) = window(bath, step.stirring)?;
+        Some(Window {
+            least,
+            typical: bath.solution.window_still.typical(),
+            most,
+            bound: tree_density(bath, step),
+        })
     }
 
     /// Plus in an etch, minus where metal is laid down.
@@ -311,6 +332,20 @@ impl Builder<'_> {
             line_to_draw: known(ranges.piece(n, OfPiece::LineToDraw), || {
                 or_needs(piece.art.land.is_some(), art.child("land_wanted"))
             }),
+            section: self.section(n),
+        })
+    }
+
+    fn section(&self, n: usize) -> Option<Section> {
+        let piece = &self.plan.pieces[n];
+        let run = &self.likely.pieces[n];
+        Some(Section {
+            undercut: run.depth?.as_length() / groove::etch_factor(piece, self.inputs),
+            opening: piece.art.opening,
+            line: run.line_to_draw,
+            stock: piece.stock,
+            film: piece.art.resist.map(groove::film),
+            sides: if piece.art.both { 2 } else { 1 },
         })
     }
 
@@ -388,6 +423,8 @@ impl Builder<'_> {
             area: known(ranges.piece(n, OfPiece::Area), extent),
             wire_area: known(ranges.piece(n, OfPiece::WireArea), extent),
             wetted: known(ranges.piece(n, OfPiece::Wetted), extent),
+            current: known(ranges.piece(n, OfPiece::Current), last),
+            metal: self.plan.moved(piece).map(|m| m.id.clone()),
             mean: known(ranges.piece(n, OfPiece::Mean), last),
             thinnest: known(ranges.piece(n, OfPiece::Thinnest), uneven),
             thickest: known(ranges.piece(n, OfPiece::Thickest), uneven),

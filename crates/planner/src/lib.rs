@@ -21,6 +21,7 @@ pub mod answer;
 pub mod answering;
 pub mod arrangement;
 pub mod balance;
+pub mod begin;
 pub mod bench;
 pub mod checks;
 pub mod clock;
@@ -41,6 +42,7 @@ pub mod resolve;
 pub mod run;
 pub mod uses;
 pub mod value;
+pub mod whence;
 pub mod working;
 
 pub use answer::Answer;

@@ -69,8 +69,10 @@ pub enum OfPiece {
     OpeningAfter,
     /// The line to draw.
     LineToDraw,
+    /// Its part of the current.
+    Current,
 }
-const PIECE_SLOTS: usize = OfPiece::LineToDraw as usize + 1;
+const PIECE_SLOTS: usize = OfPiece::Current as usize + 1;
 
 const TIME: usize = STEP_SLOTS * MOST_STEPS;
 const CHARGE: usize = TIME + 1;
@@ -207,6 +209,7 @@ fn fill(run: &Run, row: &mut [f64]) {
             si(p.fine_line),
             si(p.opening_after),
             si(p.line_to_draw),
+            si(p.current),
         ]);
     }
 }

@@ -73,6 +73,8 @@ pub struct PieceRun {
     pub area: Option<WorkArea>,
     /// Its wires' surface.
     pub wire_area: WorkArea,
+    /// What one piece takes of the last step's current, its wires with it.
+    pub current: Option<Current>,
     /// Mean thickness laid down, or mean depth of a flat floor.
     pub mean: Option<Thickness>,
     /// At the thinnest place.
@@ -499,6 +501,7 @@ impl Sample<'_> {
             } else {
                 (None, None)
             };
+            slot.current = slot.area.map(|a| i * (a + slot.wire_area));
             slot.wagner = wa;
             slot.evenness = table;
             let moved = plan.moved(piece);

@@ -1,7 +1,7 @@
 //! How the answer was worked out, step by step, from the likely values.
 
 use crate::advise::{diffusivity, limiting, metal_content};
-use crate::answer::{Origin, SourceText, Working};
+use crate::answer::{Origin, Ruling, SourceText, Whence, Working};
 use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sub, Value};
 use crate::groove;
 use crate::inputs::{InputId, Inputs};
@@ -9,6 +9,7 @@ use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanPiece, PlanSurface, PlanUntil};
 use crate::run::{Run, efficiency, min_ratio, scale};
 use crate::value::Named;
+use crate::whence::whence;
 use chemistry::element::element_of;
 use chemistry::faraday::FARADAY;
 use chemistry::limiting::diffusion_layer;
@@ -154,7 +155,7 @@ fn count(name: &'static str, n: f64) -> Named {
 }
 
 /// Where the density of an element or alloy comes from.
-fn density_source(id: &str) -> Option<Source> {
+pub(crate) fn density_source(id: &str) -> Option<Source> {
     match chemistry::Metal::of(id)? {
         chemistry::Metal::Element(e) => Some(e.density.source),
         chemistry::Metal::Alloy(a) => Some(a.density.source),
@@ -165,15 +166,17 @@ struct Writer<'a> {
     plan: &'a Plan,
     inputs: &'a Inputs,
     run: &'a Run,
+    rulings: &'a [Option<Ruling>],
     all: Vec<Working>,
 }
 
-/// Writes the working of `run`, which was made with the likely `inputs`.
-pub fn write(plan: &Plan, inputs: &Inputs, run: &Run) -> Vec<Working> {
+/// Writes the working of `run`, which was made with the likely `inputs`; `rulings` say what ruled each step's density.
+pub fn write(plan: &Plan, inputs: &Inputs, run: &Run, rulings: &[Option<Ruling>]) -> Vec<Working> {
     let mut w = Writer {
         plan,
         inputs,
         run,
+        rulings,
         all: Vec::new(),
     };
     for n in 0..plan.pieces.len() {
@@ -206,10 +209,27 @@ impl Writer<'_> {
                 texts.push(SourceText(*source));
             }
         }
+        let comes = |v: &Named| {
+            // A time is given in one step and worked out in another.
+            let found = |w: &Working| w.result.name == v.name && (v.name != "time" || w.at == at);
+            if self.all.iter().any(found) {
+                return Whence::Worked;
+            }
+            whence(self.plan, self.rulings, id, v.name, &at)
+        };
+        let all_whence: Vec<Whence> = values.iter().map(comes).collect();
+        for whence in &all_whence {
+            if let Whence::From(Origin::Catalogue(source)) = whence
+                && !texts.iter().any(|t| t.0 == *source)
+            {
+                texts.push(SourceText(*source));
+            }
+        }
         self.all.push(Working {
             id,
             at,
             values,
+            whence: all_whence,
             result,
             sources: texts,
         });

@@ -1,6 +1,8 @@
-//! The layer to scale: a cut through the wall, copper outside and inside, beside something everybody knows.
+//! The layer to scale: a cut through the wall, metal on both faces, beside something everybody knows.
 
-use crate::words::{self, number};
+use super::picture::{Picture, larger};
+use super::yardstick;
+use crate::words;
 use quantity::{Quantity, Thickness};
 use yew::prelude::*;
 
@@ -13,78 +15,73 @@ pub struct Layer {
     pub thickest: Option<Thickness>,
     /// At the thinnest, where known.
     pub thinnest: Option<Thickness>,
+    /// Mean of the inside of a hollow.
+    pub inside: Option<Thickness>,
+    /// The tone of the metal.
+    pub tone: &'static str,
 }
 
-const LEFT: f64 = 64.0;
-const RIGHT: f64 = 320.0;
-const TOP_ROOM: f64 = 74.0;
+const RIGHT: f64 = 176.0;
+const ROOM: f64 = 84.0;
+const TOP: f64 = 96.0;
 const CORE: f64 = 30.0;
 
-/// The drawing. Everything in it is said in words as well.
+/// The drawing, with a sentence on its scale. What is drawn is said in words as well.
 pub fn drawing(layer: &Layer, caption: &str) -> Html {
     let um = |t: Thickness| t.si() * 1e6;
     let mean = um(layer.mean);
     let thick = layer.thickest.map_or(mean, um);
     let thin = layer.thinnest.map_or(mean, um);
-    let (name, size) = yardstick(mean);
-    let tallest = if thick > size { thick } else { size };
-    let scale = TOP_ROOM / if tallest > 0.0 { tallest } else { 1.0 };
-    let core_top = 104.0;
-    let core_bottom = core_top + CORE;
-    let (edge, middle, low) = (thick * scale, mean * scale, thin * scale);
-    let outside = format!(
-        "M{LEFT} {core_top}V{:.1}Q{:.1} {:.1} {:.1} {:.1}T{RIGHT} {:.1}V{core_top}Z",
-        core_top - edge,
-        LEFT + 40.0,
-        core_top - middle,
-        (LEFT + RIGHT) / 2.0,
-        core_top - middle,
-        core_top - edge,
+    let sticks = yardstick::beside(mean, thick);
+    let tallest = sticks.iter().fold(thick, |a, s| larger(a, s.1));
+    let scale = ROOM / if tallest > 0.0 { tallest } else { 1.0 };
+    let bottom = TOP + CORE;
+    // The far face: at its edge what makes its own mean with the thinnest place in the middle, as a parabola has it.
+    let edge = match layer.inside.map(um) {
+        Some(inside) => larger(3.0 * inside - 2.0 * thin, thin),
+        None => mean,
+    };
+    let mut p = Picture::default();
+    let tone = layer.tone;
+    p.rect("core", 0.0, TOP, RIGHT, CORE);
+    p.path(tone, face(TOP, -thick * scale, -mean * scale));
+    p.path(tone, face(bottom, edge * scale, thin * scale));
+    yardstick::draw(&mut p, &sticks, TOP, scale);
+    p.text("on-core", 6.0, TOP + 20.0, caption);
+    p.text(
+        "",
+        184.0,
+        bottom + 15.0,
+        match layer.inside {
+            Some(_) => words::INSIDE,
+            None => words::THIN_SIDE,
+        },
     );
-    let inside = format!(
-        "M{LEFT} {core_bottom}V{:.1}Q{:.1} {:.1} {RIGHT} {:.1}V{core_bottom}Z",
-        core_bottom + middle,
-        (LEFT + RIGHT) / 2.0,
-        core_bottom + 2.0 * low - middle,
-        core_bottom + middle,
-    );
-    let yard_top = core_top - size * scale;
-    let said = format!(
-        "{}. {}: {}. {}: {}.",
-        words::WALL,
-        caption,
-        number::thickness(layer.mean),
-        name,
-        number::thickness(Thickness::um(size)),
-    );
+    let said = words::wall_said(layer, &yardstick::said(&sticks));
     html! {
-        <svg class="layer" viewBox="0 0 340 224" role="img" aria-label={said}>
-            <rect class="core" x={LEFT.to_string()} y={core_top.to_string()} width={(RIGHT - LEFT).to_string()} height={CORE.to_string()} />
-            <path class="metal" d={outside} />
-            <path class="metal" d={inside} />
-            <path class="yard" d={format!("M40 {yard_top:.1}h16M48 {yard_top:.1}V{core_top}M40 {core_top}h16")} />
-            <text x="8" y="16">{ format!("{name}, {}", number::thickness(Thickness::um(size))) }</text>
-            <text x="72" y={(core_top + 20.0).to_string()} class="on-core">{ caption }</text>
-        </svg>
+        <>
+            { p.show(bottom + larger(edge * scale, 20.0) + 4.0, Some(said)) }
+            <p class="soft scale">{ words::enlarged(scale) }</p>
+        </>
     }
 }
 
-/// The yardstick nearest in size, so that both can be seen.
-fn yardstick(mean: f64) -> (&'static str, f64) {
-    let far = |size: f64| unlikeness(size, mean);
-    words::YARDSTICKS
-        .iter()
-        .copied()
-        .fold(words::YARDSTICKS[0], |best, next| {
-            if far(next.1) < far(best.1) {
-                next
-            } else {
-                best
-            }
-        })
+/// A layer on the face at `y`: so high at both edges and in the middle.
+fn face(y: f64, edge: f64, middle: f64) -> String {
+    // The handle of a parabola lies as far beyond the middle again.
+    format!(
+        "M0 {y:.1}v{edge:.2}Q{:.1} {:.2} {RIGHT} {:.2}V{y:.1}Z",
+        RIGHT / 2.0,
+        y + 2.0 * middle - edge,
+        y + edge
+    )
 }
 
-/// How unlike two sizes are, without a logarithm: the larger over the smaller.
-fn unlikeness(a: f64, b: f64) -> f64 {
-    if a > b { a / b } else { b / a }
+/// The tone of a metal's layer or sheet by the metal's id.
+pub fn tone(metal: &str) -> &'static str {
+    match metal {
+        "Au" | "C26000" | "C22000" | "C23000" => "metal yellow",
+        "Cu" | "C51000" | "bronze" | "C65500" | "CuSn8" => "metal",
+        _ => "metal white",
+    }
 }

@@ -53,7 +53,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                     { answer::problems(shown, &ask.problems) }
                     { answer::limits(shown) }
                 </div>
-                { answer::layer(shown) }
+                { answer::wall(shown) }
             </div>
             <div class="ask">
                 <Questions ask={ask.clone()} {onpiece} />
@@ -74,7 +74,10 @@ pub fn Plan(props: &PlanProps) -> Html {
                 }
             </div>
             <div class="detail">
+                <answer::First shown={shown.clone()} />
+                { answer::course(shown) }
                 { answer::cautions(shown) }
+                { answer::density(shown) }
                 if worth_showing(shown) {
                     <WorkingView answer={shown.answer.clone()} />
                     <Share text={shown.as_text().join("\n")} />

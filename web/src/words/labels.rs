@@ -427,28 +427,6 @@ pub fn solution(id: &str) -> &'static str {
     }
 }
 
-/// The name of a counter electrode's material.
-pub fn material(id: &str) -> &'static str {
-    match id {
-        "Cu" => "copper",
-        "phosphorised_copper" => "phosphorised copper",
-        "oxygen_free_copper" => "oxygen-free copper",
-        "Ni" => "nickel",
-        "sulfur_nickel" => "sulfur nickel",
-        "Ag" => "fine silver",
-        "Pd" => "palladium",
-        "Pt" => "platinum",
-        "platinised_titanium" => "platinised titanium",
-        "mixed_oxide_titanium" => "mixed-oxide titanium",
-        "stainless" => "stainless steel",
-        "S31603" => "stainless steel 316L",
-        "graphite" => "graphite",
-        "steel" => "steel",
-        "lead_alloy" => "lead alloy",
-        _ => "",
-    }
-}
-
 /// Which gold, silver or copper a metal's id means.
 pub fn metal(id: &str) -> &'static str {
     match id {
@@ -635,10 +613,15 @@ pub fn when(when: planner::answer::When) -> &'static str {
     }
 }
 
-/// Yardsticks drawn beside the layer: name and thickness in micrometres. A sheet of 80 g/m2 paper and an ID-1 card
-/// (ISO/IEC 7810, 0.76 mm) as usual figures; a hair varies from 50 to 100.
+/// Yardsticks drawn beside layer and sheet, the smallest first: name and size in micrometres. A sheet of 80 g/m2 paper and
+/// an ID-1 card (ISO/IEC 7810, 0.76 mm) as usual figures; a hair varies from 50 to 100. The others from memory.
 pub const YARDSTICKS: &[(&str, f64)] = &[
+    ("gold leaf", 0.1),
+    ("a bacterium", 1.0),
+    ("a blood cell", 7.0),
+    ("kitchen foil", 15.0),
     ("a hair", 70.0),
-    ("a sheet of paper", 100.0),
+    ("sheet of paper", 100.0),
     ("a bank card", 760.0),
+    ("a coin", 2000.0),
 ];

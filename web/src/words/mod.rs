@@ -1,10 +1,13 @@
 //! Every word of the page, in one place, so that it can be translated. Ids come in, sentences go out.
 
+pub mod answer;
 pub mod labels;
+pub mod notes;
 pub mod notices;
 pub mod number;
 pub mod still;
 pub mod working;
 
+pub use answer::*;
 pub use labels::*;
 pub use notices::{caution, limit, problem};

@@ -73,6 +73,11 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
     let amps = |name| number::current(get::<Current>(n, name), None);
     let dens = |name| number::density(get::<CurrentDensity>(n, name));
     let len = |name| number::any(get::<Length>(n, name).into());
+    // The catalogue's own reason, before what to do about it.
+    let why = |then: &str| match limit.note.map(super::notes::note) {
+        Some(why) if !why.is_empty() => [why, then].join(" "),
+        _ => then.to_owned(),
+    };
     match limit.kind {
         LimitKind::SupplyTooSmall => (
             format!("Your supply gives {}, {} would be right.", amps("highest"), amps("wanted")),
@@ -134,19 +139,19 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
         ),
         LimitKind::NotForThisPlace => (
             "This solution needs a ventilated shop with trained people.".to_owned(),
-            "The numbers stand for such a shop. At home or in a class choose another, or send the piece out.".to_owned(),
+            why("The numbers stand for such a shop. At home or in a class choose another, or send the piece out."),
         ),
         LimitKind::NeedsStrike => (
             "This base needs another layer first.".to_owned(),
-            "A strike that holds on it comes before, or the layer peels.".to_owned(),
+            why("Without it the layer peels."),
         ),
         LimitKind::WrongBase => (
             "This base must not go into this solution.".to_owned(),
-            "It dissolves, or metal coats it by itself and peels.".to_owned(),
+            why("Choose another solution, or another base."),
         ),
         LimitKind::SendOut => (
             "This base is work for a licensed shop.".to_owned(),
-            "What it needs is not for a studio.".to_owned(),
+            why("What it needs is not for a studio."),
         ),
         LimitKind::WrongLead => (
             "The sheet is on the minus lead: it would be plated.".to_owned(),

@@ -91,9 +91,19 @@ pub fn density(value: CurrentDensity) -> String {
     in_unit(value, "A/dm²", 3)
 }
 
+/// The number of a density alone.
+pub fn density_parts(value: CurrentDensity) -> String {
+    significant(value.in_unit(unit_of::<CurrentDensity>("A/dm²")), 3)
+}
+
 /// A thickness, three digits.
 pub fn thickness(value: Thickness) -> String {
     in_unit(value, "µm", 3)
+}
+
+/// The same without zeros at the end of its decimals.
+pub fn thickness_plain(value: Thickness) -> String {
+    in_symbol(value.into(), "µm", 3)
 }
 
 /// The number of a thickness alone, `digits` digits.

@@ -1,5 +1,6 @@
 //! Words of the working: what each step is, and what each value is called.
 
+use planner::answer::{Origin, Whence};
 use planner::{MethodId, Source};
 
 /// What a step of the working finds.
@@ -158,8 +159,18 @@ pub fn source(source: Source) -> String {
     }
 }
 
-/// Before the sources of a step.
-pub const SOURCES: &str = "From";
+/// Where a value of the working comes from.
+pub fn whence(whence: &Whence) -> String {
+    match whence {
+        Whence::Worked => "worked out".to_owned(),
+        Whence::From(Origin::Given) => "yours".to_owned(),
+        Whence::From(Origin::Assumed) => "yours, in the catalogue's place".to_owned(),
+        Whence::From(Origin::Catalogue(from)) => source(*from),
+    }
+}
+
+/// Before the sources of a formula.
+pub const SOURCES: &str = "The formula: ";
 
 #[cfg(test)]
 mod tests {

@@ -1,0 +1,45 @@
+//! Where the density lies in what the solution takes, beside the rule of thumb.
+
+use super::{Shown, likely};
+use crate::parts::band::{self, Mark};
+use crate::parts::terms::terms;
+use crate::words::{self, number, term};
+use yew::prelude::*;
+
+/// The card: of the last step, with the earlier ones marked.
+pub fn density(shown: &Shown) -> Html {
+    let steps = &shown.answer.steps;
+    let Some((last, before)) = steps.split_last() else {
+        return Html::default();
+    };
+    let (Some(density), Some(window)) = (last.density.known(), last.window) else {
+        return Html::default();
+    };
+    let covering = before.last().and_then(|s| s.density.known());
+    let mut marks: Vec<Mark> = vec![("▲", density.likely)];
+    marks.extend(covering.map(|d| ("△", d.likely)));
+    marks.extend(last.densest.known().map(|d| ("◆", d.likely)));
+    marks.extend(last.thumb.map(|t| ("□", t.density)));
+    let ruled = last.ruled_by.map(words::ruling);
+    let own = number::density(density.likely);
+    html! {
+        <section class="card density">
+            <h2>{ words::DENSITY }</h2>
+            { band::drawing(window.least, window.most, window.bound, &marks) }
+            { terms([
+                (term::DENSITY, Some(match ruled {
+                    Some(ruled) => own + ", " + ruled,
+                    None => own,
+                })),
+                (term::COVERING, covering.map(|d| number::density(d.likely))),
+                (term::DENSEST, likely(&last.densest, number::density)),
+                (term::BOUND, window.bound.map(number::density)),
+                (term::THUMB, last.thumb.map(|t| number::density(t.density))),
+            ]) }
+            <p>{ words::in_window(density.likely, &window) }</p>
+            if let Some(thumb) = &last.thumb {
+                <p>{ words::thumb(thumb, last.ruled_by) }</p>
+            }
+        </section>
+    }
+}

@@ -1,0 +1,61 @@
+//! The head of the page: what to set now, the turns, what comes of it.
+
+use super::outcome::outcome;
+use super::turns::Turn;
+use super::{Shown, absence_of};
+use crate::words::{self, number};
+use yew::prelude::*;
+
+/// The head of the page.
+pub fn head(shown: &Shown) -> Html {
+    let Some(setting) = shown.now() else {
+        return nothing(shown);
+    };
+    let (figure, unit) = number::current_parts(setting.set, shown.display);
+    let ceiling = shown.answer.steps.first().and_then(|s| s.ceiling.known());
+    html! {
+        <>
+            if shown.stands_in {
+                <p class="stands-in">{ words::LAST_GOOD }</p>
+            }
+            <div class="now">
+                <p class="figure">
+                    <span class="over">{ words::SET_NOW }</span>
+                    <span class="number" id="set">{ figure }<span class="unit">{ "\u{a0}" }{ unit }</span></span>
+                </p>
+                if let Some(ceiling) = ceiling {
+                    <p class="figure second">
+                        <span class="over">{ words::CEILING }</span>
+                        <span class="number">{ number::tenth_volts(ceiling.set) }<span class="unit">{ "\u{a0}V" }</span></span>
+                    </p>
+                }
+            </div>
+            <ol class="moments">{ for shown.turns().into_iter().map(row) }</ol>
+            { outcome(shown) }
+        </>
+    }
+}
+
+/// No current can be given: say what for.
+fn nothing(shown: &Shown) -> Html {
+    let why = shown.answer.steps.first().map(|s| absence_of(&s.current));
+    html! {
+        <>
+            <p class="none">{ words::NO_ANSWER }</p>
+            <p class="soft">{ why.unwrap_or_default() }</p>
+        </>
+    }
+}
+
+fn row(turn: Turn) -> Html {
+    html! {
+        <li>
+            <span class="when">{ turn.when.unwrap_or_default() }</span>
+            <span class="what">{ turn.words }</span>
+            <span class="value">{ turn.value }</span>
+            if let Some(more) = turn.more {
+                <span class="more">{ more }</span>
+            }
+        </li>
+    }
+}

@@ -1,0 +1,155 @@
+//! The answer as an instruction: what to do now is the largest thing on the page.
+
+mod course;
+mod density;
+mod first;
+mod head;
+mod limits;
+mod outcome;
+mod text;
+mod turns;
+mod wall;
+
+pub use course::course;
+pub use density::density;
+pub use first::First;
+pub use head::head;
+pub use limits::{cautions, limits, problems};
+pub use wall::wall;
+
+use crate::words::{self, number};
+use planner::answer::{Answer, PieceAnswer, Setting, StepAnswer};
+use planner::job::Start;
+use planner::{FieldPath, Maybe};
+use quantity::{Current, Quantity, Range, Thickness};
+use std::rc::Rc;
+
+/// What the answer's views need beside it.
+#[derive(Clone, PartialEq)]
+pub struct Shown {
+    /// The answer.
+    pub answer: Rc<Answer>,
+    /// Some entry cannot be read and its last good one stands in.
+    pub stands_in: bool,
+    /// The supply's display step.
+    pub display: Option<Current>,
+    /// When the job starts, and when its night is.
+    pub start: Option<Start>,
+    /// What the piece is made of, for the drawing.
+    pub core: &'static str,
+    /// The labels of the pieces, in the answer's order; empty for one without.
+    pub labels: Vec<String>,
+}
+
+impl Shown {
+    fn now(&self) -> Option<&Setting> {
+        self.answer.steps.first()?.current.known()
+    }
+
+    fn current(&self, value: Current) -> String {
+        number::current(value, self.display)
+    }
+
+    /// Whether pieces must be told apart.
+    fn several(&self) -> bool {
+        self.answer.pieces.len() > 1
+    }
+
+    /// What piece `n` is called.
+    fn name(&self, n: usize) -> String {
+        words::piece_name(self.labels.get(n).map_or("", String::as_str), n)
+    }
+
+    /// What the piece at an address is called, where there are several.
+    fn piece_at(&self, at: &FieldPath) -> Option<String> {
+        let pieces = &self.answer.pieces;
+        let of = |p: &PieceAnswer| at.within(FieldPath::new("pieces").child(&p.id).as_str());
+        let n = pieces.iter().position(of).filter(|_| self.several())?;
+        Some(self.name(n))
+    }
+
+    /// The moment a step ends, on the wall clock where it is known.
+    fn moment(&self, step: &StepAnswer) -> Option<String> {
+        let ends = step.ends.known()?;
+        Some(match (&ends.local, &self.start) {
+            (Some(local), Some(start)) => number::moment(local, &start.local),
+            _ => number::time(ends.after),
+        })
+    }
+
+    /// Current, time and thickness in a line, for the strip and for those who listen.
+    pub fn in_a_line(&self) -> Vec<String> {
+        let mut parts = Vec::new();
+        let sets: Vec<(String, &str)> = self
+            .answer
+            .steps
+            .iter()
+            .filter_map(|s| {
+                s.current
+                    .known()
+                    .map(|c| number::current_parts(c.set, self.display))
+            })
+            .collect();
+        if let Some((_, unit)) = sets.last() {
+            // The unit once, at the end, where all share it.
+            let shared = sets.iter().all(|(_, u)| u == unit);
+            let one = |(n, u): &(String, &str)| {
+                if shared {
+                    n.clone()
+                } else {
+                    format!("{n}\u{a0}{u}")
+                }
+            };
+            let joined = sets
+                .iter()
+                .map(one)
+                .collect::<Vec<_>>()
+                .join("\u{a0}→\u{a0}");
+            parts.push(if shared {
+                format!("{joined}\u{a0}{unit}")
+            } else {
+                joined
+            });
+        }
+        if let Some(time) = self.answer.time.known() {
+            parts.push(number::time(time.likely));
+        }
+        parts.extend(self.thickness());
+        parts
+    }
+
+    /// The thickness or depth of all pieces: one, or from the least to the most.
+    fn thickness(&self) -> Option<String> {
+        let all = || self.answer.pieces.iter().filter_map(reached);
+        let least = all().reduce(|a, b| if b.si() < a.si() { b } else { a })?;
+        let most = all().reduce(|a, b| if b.si() > a.si() { b } else { a })?;
+        let most_said = number::thickness(most);
+        Some(if number::thickness(least) == most_said {
+            most_said
+        } else {
+            format!("{}–{most_said}", number::micrometres(least, 3))
+        })
+    }
+}
+
+/// The mean layer of a piece, or the depth of its etch.
+fn reached(piece: &PieceAnswer) -> Option<Thickness> {
+    let range = match &piece.etched {
+        Some(etched) => &etched.depth,
+        None => &piece.mean,
+    };
+    range.known().map(|r| r.likely)
+}
+
+/// A likely value in words.
+fn likely<Q: Quantity>(maybe: &Maybe<Range<Q>>, say: impl Fn(Q) -> String) -> Option<String> {
+    maybe.known().map(|r| say(r.likely))
+}
+
+/// Why a value is absent, in words; nothing for one that is there.
+fn absence_of<T>(maybe: &Maybe<T>) -> String {
+    match maybe {
+        Maybe::Absent(absence) => words::notices::absence(absence),
+        Maybe::Known(_) => String::new(),
+    }
+}
