@@ -20,9 +20,13 @@ pub fn frozen() -> Vec<(String, String)> {
     let mut jobs: Vec<(String, String)> = fs::read_dir(&folder)
         .unwrap_or_else(|e| panic!("{}: {e}", folder.display()))
         .map(|entry| {
-            let path = entry
+            entry
                 .unwrap_or_else(|e| panic!("{}: {e}", folder.display()))
-                .path();
+                .path()
+        })
+        // Beside the jobs stand folders of other frozen texts.
+        .filter(|path| path.extension().is_some_and(|e| e == "json"))
+        .map(|path| {
             let line =
                 fs::read_to_string(&path).unwrap_or_else(|e| panic!("{}: {e}", path.display()));
             let name = path
