@@ -97,7 +97,7 @@ pub fn App() -> Html {
     html! {
         <>
             <Top {parts} strip={gone} stands_in={shown.stands_in} rinse={rinse.clone()} onemergency={set_emergency(true)} />
-            <Plan key={printed} {ask} {job} {shown} {head} {shelf_note} {aside} />
+            <Plan {printed} {ask} {job} {shown} {head} {shelf_note} {aside} />
             <p class="unseen" role="status" aria-live="polite">{ said }</p>
             if *emergency {
                 <Emergency {rinse} {onrinse} onclose={set_emergency(false)} />

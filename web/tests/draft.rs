@@ -2,10 +2,11 @@
 
 use planner::job::{Drive, Extent, Supply, Until, Use};
 use planner::{Catalogue, ProblemKind, Shape, answer};
+use quantity::Quantity;
 use std::rc::Rc;
 use web::state::entries::{self, ENTRIES};
 use web::state::units::Units;
-use web::state::{Action, State, at, demo, job};
+use web::state::{Action, State, at, demo, job, measured};
 use web::words;
 use yew::Reducible;
 
@@ -185,4 +186,113 @@ fn a_typed_start_is_today_and_an_empty_one_is_now() {
     };
     assert_eq!(local("8:30").as_deref(), Some("2026-05-01T08:30"));
     assert_eq!(local("").as_deref(), Some("2026-05-01T10:00"));
+}
+
+#[test]
+fn several_pieces_hang_on_one_bar_and_an_undo_brings_one_back() {
+    let state = after(&[
+        Action::PieceRepeated("p1".to_owned()),
+        Action::PieceAdded,
+        picked("pieces/p3/extent", "leaf"),
+        typed("pieces/p2/count", "5"),
+        typed("pieces/p3/label", "fern from the wall"),
+    ]);
+    let read = job::read(&state.draft, NOW);
+    assert_eq!(read.problems, []);
+    let ids: Vec<&str> = read.job.pieces.iter().map(|p| p.id.as_str()).collect();
+    assert_eq!(ids, ["p1", "p2", "p3"]);
+    assert_eq!(read.job.pieces[1].count, 5);
+    assert_eq!(read.job.pieces[2].label, "fern from the wall");
+    assert_eq!(read.job.steps[1].places[0].pieces, ids);
+    let answer = answer(&Catalogue::standard(), &read.job);
+    assert_eq!(answer.problems, []);
+    assert!(answer.pieces.iter().all(|p| p.mean.known().is_some()));
+    let fewer = state.reduce(Action::PieceRemoved("p2".to_owned()));
+    assert_eq!(job::read(&fewer.draft, NOW).job.pieces.len(), 2);
+    let back = fewer.reduce(Action::Undid);
+    assert_eq!(job::read(&back.draft, NOW).job, read.job);
+}
+
+#[test]
+fn a_bar_holds_ten_kinds_of_piece() {
+    let many = vec![Action::PieceAdded; 12];
+    let state = after(&many);
+    assert_eq!(job::read(&state.draft, NOW).job.pieces.len(), 10);
+}
+
+#[test]
+fn minus_and_plus_stop_at_the_bounds_and_are_one_step_back() {
+    let step = |up| Action::Stepped(at::COUNT.to_owned(), up);
+    let state = after(&[step(false), step(false), step(false)]);
+    assert_eq!(state.draft.text(at::COUNT), "1");
+    let state = state.reduce(step(true)).reduce(Action::Undid);
+    assert_eq!(state.draft.text(at::COUNT), "2");
+    // What cannot be read is not stepped over.
+    let state = after(&[typed(at::COUNT, "two"), step(true)]);
+    assert_eq!(state.draft.text(at::COUNT), "two");
+}
+
+#[test]
+fn another_preference_changes_no_number() {
+    let metric = after(&[typed(at::HANGER_WET, "1,5 cm"), typed(at::VOLUME, "1 1/2")]);
+    let us = metric.clone().reduce(picked(at::UNITS, "us"));
+    assert_eq!(us.draft.text(TORUS_BORE), "22 mm");
+    assert_eq!(us.draft.text(at::HANGER_WET), "1,5 cm");
+    assert_eq!(us.draft.text(at::VOLUME), "1 1/2 L");
+    let job = |state: &State| job::read(&state.draft, NOW).job;
+    assert_eq!(job(&us), job(&metric));
+    // From now on a bare number is in inches.
+    let typed_in = us.clone().reduce(typed(TORUS_BORE, "1"));
+    let Some(Extent::Parts(parts)) = &job(&typed_in).pieces[0].extent else {
+        panic!("no parts");
+    };
+    let Shape::Torus { bore, .. } = parts[0].shape else {
+        panic!("no ring");
+    };
+    assert_eq!(bore, quantity::Length::mm(25.4));
+    let back = typed_in.reduce(picked(at::UNITS, "metric"));
+    assert_eq!(back.draft.text(TORUS_BORE), "1 in");
+}
+
+#[test]
+fn the_finer_entries_reach_the_job() {
+    let state = after(&[
+        typed(at::CONDUCTIVITY, "160"),
+        typed(at::TEMPERATURE, "24"),
+        typed(&at::spread(at::SHAPE), "5"),
+        typed(&at::holds("Cu", "now"), "50.9"),
+        typed(&at::price("Cu"), "0.012"),
+        typed(at::TEXTURE, "1.3"),
+        typed(at::OFFSET, "-3"),
+    ]);
+    let read = job::read(&state.draft, NOW);
+    assert_eq!(read.problems, []);
+    assert_eq!(read.job.assume[0].at.as_str(), at::CONDUCTIVITY);
+    assert_eq!(read.job.spreads[0].at.as_str(), at::SHAPE);
+    assert_eq!(read.job.baths[0].holds[0].metal, "Cu");
+    assert_eq!(read.job.prices[0].metal, "Cu");
+    let answer = answer(&Catalogue::standard(), &read.job);
+    assert_eq!(answer.problems, []);
+}
+
+/// A square of 100 cm2 that weighs 0.82 g and a cut-out of 0.31 g: 37.8 cm2, by hand.
+#[test]
+fn a_measured_area_is_used_with_its_spread() {
+    let state = after(&[typed(at::TRACING, "0.31"), typed(at::SQUARE, "0.82 g")]);
+    let Some(found) = measured::area(&state.draft, "p1") else {
+        panic!("nothing measured");
+    };
+    assert!((found.value.in_unit(&quantity::WorkArea::UNITS[0]) - 37.8).abs() < 0.05);
+    let texts = measured::texts(&state.draft, "p1", &found);
+    let state = state.reduce(Action::Wrote(texts));
+    let read = job::read(&state.draft, NOW);
+    assert_eq!(read.problems, []);
+    let Some(Extent::Area(area)) = &read.job.pieces[0].extent else {
+        panic!("no area");
+    };
+    assert_eq!(area.method, Some(planner::job::Method::Tracing));
+    assert_eq!(read.job.spreads.len(), 1);
+    // One undo takes the whole measurement back.
+    let back = state.reduce(Action::Undid);
+    assert_eq!(back.draft.text(at::SHAPE), "torus");
 }

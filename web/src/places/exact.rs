@@ -10,6 +10,7 @@ use crate::words::{self, number, working};
 use planner::answer::{InputUsed, Origin};
 use planner::narrowing::Narrowed;
 use planner::{Catalogue, Job};
+use quantity::AnyQuantity;
 use std::rc::Rc;
 use yew::prelude::*;
 
@@ -78,6 +79,7 @@ fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
         .answer
         .inputs
         .iter()
+        .filter(|i| i.band.is_some() || i.origin != Origin::Given)
         .filter(|i| !words::input(i.at.as_str()).is_empty())
         .collect();
     inputs.sort_by_key(hint);
@@ -135,6 +137,12 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
     let address = used.at.as_str();
     let found = narrowed.iter().find(|n| n.at == used.at);
     let hint = found.map(|n| words::narrows(n.remains));
+    // A shape's area is reckoned from its sizes: what may be known of it is only how far off that is.
+    let value = match used.value.key_unit {
+        "ratio" if address.ends_with("/extent") => String::new(),
+        _ if address.ends_with("/display_step") => String::new(),
+        _ => number::any(used.value),
+    };
     // With several pieces the name says whose it is.
     let whose = at::piece_of(address).filter(|_| pieces::ids(&ask.state.draft).len() > 1);
     let mut name = words::input(address).to_owned();
@@ -145,7 +153,11 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
     let from = match used.origin {
         Origin::Given => words::GIVEN.to_owned(),
         Origin::Assumed => words::ASSUMED.to_owned(),
-        Origin::Catalogue(source) => words::usual(&working::source(source)),
+        Origin::Catalogue(source) => {
+            let end = |si| number::any(AnyQuantity { si, ..used.value });
+            let band = used.band.map(|(low, high)| (end(low), end(high)));
+            words::usual(&working::source(source), band)
+        }
     };
     let plain = at::plain(address);
     let own = PIECE.iter().chain(&BATH).any(|a| *a == plain);
@@ -154,7 +166,7 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
         <details key={address.to_owned()}>
             <summary>
                 <span>{ name }</span>
-                <span class="soft">{ number::any(used.value) }</span>
+                <span class="soft">{ value }</span>
                 <span class="soft hint">{ hint.unwrap_or_default() }</span>
             </summary>
             <p class="soft">{ from }</p>

@@ -18,6 +18,8 @@ use yew::prelude::*;
 pub struct PlanProps {
     /// The draft and the ways to change it.
     pub ask: Ask,
+    /// How numbers are printed: what stands elsewhere than in the draft is drawn anew when that changes.
+    pub printed: String,
     /// The job as read.
     pub job: Rc<Job>,
     /// The answer.
@@ -79,7 +81,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { answer::cautions(shown) }
                 { answer::density(shown) }
                 if worth_showing(shown) {
-                    <WorkingView answer={shown.answer.clone()} />
+                    <WorkingView key={props.printed.clone()} answer={shown.answer.clone()} />
                     <Share text={shown.as_text().join("\n")} />
                 }
             </div>

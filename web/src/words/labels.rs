@@ -252,7 +252,6 @@ pub fn input(address: &str) -> &'static str {
             "Real over smooth surface"
         }
         "baths/b1/cell_volts" => "Volts of the whole cell",
-        "supply/constant_current/display" => "Reading of the display",
         plain => field(plain),
     }
 }
@@ -302,9 +301,12 @@ pub const GIVEN: &str = "You entered it.";
 /// An input is the person's own value in place of the usual one.
 pub const ASSUMED: &str = "Your own value, in place of the usual one.";
 
-/// Where a usual value comes from.
-pub fn usual(source: &str) -> String {
-    ["Usual value: ", source, "."].concat()
+/// Where a usual value comes from, and between what it lies.
+pub fn usual(source: &str, band: Option<(String, String)>) -> String {
+    match band {
+        Some((low, high)) => format!("Usually {low} to {high}; {source}."),
+        None => format!("The usual value; {source}."),
+    }
 }
 
 /// How much the range would narrow if an input were known.

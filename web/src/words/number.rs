@@ -188,6 +188,8 @@ pub fn any(value: AnyQuantity) -> String {
         "A" => current(Current::from_si(si), None),
         "s" => time(Time::from_si(si)),
         "kg" => mass(Mass::from_si(si)),
+        "m3" => in_symbol(value, PRINTED.get().0.symbol("L"), 4),
+        "K" => in_symbol(value, PRINTED.get().0.symbol("°C"), 3),
         "count" => format!("{si:.0}"),
         "m2_per_s" => format!("{}\u{a0}cm²/s", powers_of_ten(si * 1e4)),
         "kg_per_mol" | "C_per_mol" => in_symbol(value, "", 6),
@@ -215,6 +217,7 @@ pub fn in_symbol(value: AnyQuantity, symbol: &str, digits: usize) -> String {
         "m2" => show::<WorkArea>(si, symbol, digits),
         "C" => show::<quantity::Charge>(si, symbol, digits),
         "m_per_s" => show::<GrowthRate>(si, symbol, digits),
+        "m3" => show::<quantity::Volume>(si, symbol, digits),
         "K" => show::<quantity::Temperature>(si, symbol, digits),
         "kg_per_m3" if symbol == "g/L" || symbol == "oz/US gal" => {
             show::<quantity::Concentration>(si, symbol, digits)
