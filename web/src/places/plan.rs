@@ -4,7 +4,7 @@ use super::answer::{self, Shown};
 use super::questions::Questions;
 use super::setup::Setup;
 use super::share::Share;
-use super::working::{WorkingView, worth_showing};
+use super::working::{working, worth_showing};
 use crate::parts::NumberField;
 use crate::state::{Action, State, at, entries};
 use crate::words;
@@ -141,12 +141,12 @@ pub fn Plan(props: &PlanProps) -> Html {
                 }
             </div>
             <div class="detail">
-                <answer::First shown={shown.clone()} />
+                { answer::first(shown) }
                 { answer::course(shown) }
                 { answer::cautions(shown) }
                 { answer::density(shown) }
                 if worth_showing(shown) {
-                    <WorkingView answer={shown.answer.clone()} />
+                    { working(shown) }
                     <Share text={shown.as_text().join("\n")} />
                 }
             </div>
