@@ -78,9 +78,8 @@ pub fn App() -> Html {
     let preferred = state.draft.text(at::DECIMAL) == "comma";
     let mark = if preferred { Mark::Comma } else { Mark::Point };
     let units = Units::of(&state.draft);
-    // Before anything is drawn; a change draws the whole page anew.
+    // Before anything is drawn.
     number::print_in(units, mark);
-    let printed = format!("{units:?}{mark:?}");
     let job = use_memo(read.job.clone(), Clone::clone);
     let act = {
         let state = state.clone();
@@ -119,7 +118,7 @@ pub fn App() -> Html {
     html! {
         <>
             <Top {parts} strip={gone} stands_in={shown.stands_in} rinse={rinse.clone()} onemergency={set_emergency(true)} />
-            <Plan {printed} {ask} {job} {shown} {head} {shelf_note} {aside} />
+            <Plan {ask} {job} {shown} {head} {shelf_note} {aside} />
             <p class="unseen" role="status" aria-live="polite">{ said }</p>
             if *emergency {
                 <Emergency {rinse} {onrinse} onclose={set_emergency(false)} />

@@ -21,20 +21,27 @@ pub fn drawing(
     );
     let at = |i: CurrentDensity| 4.0 + (WIDTH - 8.0) * i.si() / (1.08 * end);
     let mut p = Picture::default();
-    p.path("axis", format!("M4 46H{}", WIDTH - 4.0));
-    p.rect("takes", at(least), 30.0, at(most) - at(least), 16.0);
+    p.path("axis", format!("M4 70H{}", WIDTH - 4.0));
+    p.rect("takes", at(least), 54.0, at(most) - at(least), 16.0);
     if let Some(bound) = bound {
         let mut x = at(bound);
-        let mut d = format!("M{x:.1} 24V46");
+        let mut d = format!("M{x:.1} 48V70");
         while x < WIDTH - 10.0 {
-            d.push_str(&format!("M{x:.1} 46l8 -16"));
+            d.push_str(&format!("M{x:.1} 70l8 -16"));
             x += 8.0;
         }
         p.path("trees", d);
     }
-    for (sign, i) in marks {
-        p.text("sign", at(*i), 22.0, *sign);
-        p.path("axis", format!("M{:.1} 26V46", at(*i)));
+    // A sign too near to an earlier one stands above it.
+    for (n, (sign, i)) in marks.iter().enumerate() {
+        let x = at(*i);
+        let near = marks[..n]
+            .iter()
+            .filter(|m| (at(m.1) - x).abs() < 16.0)
+            .count();
+        let y = 46.0 - 16.0 * near as f64;
+        p.text("sign", x, y, (*sign).to_owned());
+        p.path("axis", format!("M{x:.1} {:.1}V70", y + 2.0));
     }
-    p.show(50.0, None)
+    p.show(74.0, None)
 }

@@ -39,11 +39,11 @@ pub fn drawing(starts: &str, spans: &[Span], nights: &[(f64, f64)]) -> Html {
             // Near the right edge the words end at their mark instead of beginning there.
             let class = if gone > 0.6 * whole { "end" } else { "" };
             p.path("axis", format!("M{:.1} 18V50", at(gone)));
-            p.text(class, at(gone), 14.0, &*span.ends);
+            p.text(class, at(gone), 14.0, span.ends.clone());
         } else {
-            p.text("end", WIDTH - 2.0, 74.0, &*span.ends);
+            p.text("end", WIDTH - 2.0, 74.0, span.ends.clone());
         }
     }
-    p.text("", 2.0, 74.0, starts);
+    p.text("", 2.0, 74.0, starts.to_owned());
     p.show(80.0, None)
 }

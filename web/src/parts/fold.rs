@@ -22,7 +22,7 @@ pub fn Fold(props: &FoldProps) -> Html {
         Callback::from(move |_: MouseEvent| open.set(!*open))
     };
     html! {
-        <section class={classes!("card", "fold", props.id.to_string())}>
+        <section class={["card fold ", &props.id].concat()}>
             <h2>
                 <button type="button" class="link" aria-expanded={(*open).to_string()} aria-controls={&props.id} onclick={toggle}>
                     { &props.title }

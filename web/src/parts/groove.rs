@@ -7,7 +7,7 @@ use planner::answer::Section;
 use quantity::{Length, Quantity, Thickness};
 use yew::prelude::*;
 
-const RIGHT: f64 = 176.0;
+const RIGHT: f64 = 164.0;
 const DEEPEST: f64 = 150.0;
 /// Widths and thicknesses beyond so many depths are cut short.
 const CUT: f64 = 10.0;
@@ -46,26 +46,18 @@ pub fn drawing(section: &Section, depth: Thickness, tone: &'static str) -> Html 
     p.rect(tone, 0.0, top, width, thick);
     let mut side = |face: f64, down: f64| {
         let (d, u) = (d * scale * down, u * scale);
-        let sweep = if down > 0.0 { 0 } else { 1 };
-        p.path(
-            "open",
-            format!(
-                "M0 {face:.1}H{:.1}A{u:.1} {:.1} 0 0 {sweep} {left:.1} {:.1}H0Z",
-                left + u,
-                d.abs(),
-                face + d,
-            ),
-        );
-        p.path(
-            "open",
-            format!(
-                "M{width:.1} {face:.1}H{:.1}A{u:.1} {:.1} 0 0 {} {right:.1} {:.1}H{width:.1}Z",
-                right - u,
-                d.abs(),
-                1 - sweep,
-                face + d,
-            ),
-        );
+        // The side of a groove is a quarter ellipse about the film's edge. A unit beyond the sheet, so that no hair of
+        // it stays.
+        let (turn, back, out, floor) = if down > 0.0 {
+            (1, 0, face - 1.0, face + d)
+        } else {
+            (0, 1, face + 1.0, face + d)
+        };
+        let deep = d.abs();
+        p.path("open", format!(
+            "M-1 {out:.1}H{:.1}V{face:.1}A{u:.1} {deep:.1} 0 0 {turn} {left:.1} {floor:.1}H-1ZM{:.1} {out:.1}H{:.1}V{face:.1}A{u:.1} {deep:.1} 0 0 {back} {right:.1} {floor:.1}H{:.1}Z",
+            left + u, width + 1.0, right - u, width + 1.0,
+        ));
         let film_y = if down > 0.0 { face - drawn_film } else { face };
         if section.film.is_some() {
             p.rect("film", left, film_y, right - left, drawn_film);

@@ -21,7 +21,7 @@ pub struct Layer {
     pub tone: &'static str,
 }
 
-const RIGHT: f64 = 176.0;
+const RIGHT: f64 = 164.0;
 const ROOM: f64 = 84.0;
 const TOP: f64 = 96.0;
 const CORE: f64 = 30.0;
@@ -47,15 +47,17 @@ pub fn drawing(layer: &Layer, caption: &str) -> Html {
     p.path(tone, face(TOP, -thick * scale, -mean * scale));
     p.path(tone, face(bottom, edge * scale, thin * scale));
     yardstick::draw(&mut p, &sticks, TOP, scale);
-    p.text("on-core", 6.0, TOP + 20.0, caption);
+    p.text("on-core", 6.0, TOP + 20.0, caption.to_owned());
     p.text(
         "",
         184.0,
         bottom + 15.0,
-        match layer.inside {
-            Some(_) => words::INSIDE,
-            None => words::THIN_SIDE,
-        },
+        if layer.inside.is_some() {
+            words::INSIDE
+        } else {
+            words::THIN_SIDE
+        }
+        .to_owned(),
     );
     let said = words::wall_said(layer, &yardstick::said(&sticks));
     html! {

@@ -1,12 +1,14 @@
 //! Parts: fields, choices, figures. They know no metal and no job.
 
 pub mod band;
+pub mod card;
 pub mod choice;
 pub mod course;
 pub mod fold;
 pub mod formula;
 pub mod groove;
 pub mod layer;
+pub mod list;
 pub mod note;
 pub mod number_field;
 pub mod outline;

@@ -27,15 +27,15 @@ impl Picture {
     }
 
     /// A text from a place on.
-    pub fn text(&mut self, class: &'static str, x: f64, y: f64, text: impl Into<String>) {
-        self.texts.push((class, x, y, text.into()));
+    pub fn text(&mut self, class: &'static str, x: f64, y: f64, text: String) {
+        self.texts.push((class, x, y, text));
     }
 
     /// The figure. `said` is what stands for it where it cannot be seen; without it the words beside it say the same.
     pub fn show(self, height: f64, said: Option<String>) -> Html {
         let hidden = said.is_none().then_some("true");
         html! {
-            <svg class="figure-drawn" viewBox={format!("0 0 {WIDTH} {height:.0}")} role="img" aria-label={said} aria-hidden={hidden}>
+            <svg class="fig" viewBox={format!("0 0 {WIDTH} {height:.0}")} role="img" aria-label={said} aria-hidden={hidden}>
                 for (class, d) in self.paths {
                     <path {class} {d} />
                 }

@@ -5,7 +5,7 @@ use crate::words::{YARDSTICKS, number};
 use quantity::Thickness;
 
 /// Where the yardsticks stand, and their words beside them.
-const BAR: f64 = 196.0;
+const BAR: f64 = 180.0;
 
 /// The yardstick nearest in size, so that both can be seen.
 fn nearest(size: f64) -> usize {
@@ -35,7 +35,7 @@ pub fn beside(usual: f64, tallest: f64) -> Vec<(&'static str, f64)> {
 pub fn draw(picture: &mut Picture, sticks: &[(&'static str, f64)], base: f64, scale: f64) {
     let mut lowest = base + 6.0;
     for (n, (name, size)) in sticks.iter().enumerate() {
-        let x = BAR + 12.0 * n as f64;
+        let x = BAR + 8.0 * n as f64;
         let top = base - size * scale;
         picture.path(
             "yard",
@@ -48,10 +48,10 @@ pub fn draw(picture: &mut Picture, sticks: &[(&'static str, f64)], base: f64, sc
             top + 14.0
         };
         lowest = y;
-        picture.text("", BAR + 24.0, y, *name);
+        picture.text("", BAR + 18.0, y, (*name).to_owned());
         picture.text(
             "",
-            BAR + 24.0,
+            BAR + 18.0,
             y + 17.0,
             number::thickness_plain(Thickness::um(*size)),
         );

@@ -7,7 +7,7 @@ use super::exact::Exact;
 use super::questions::Questions;
 use super::setup::Setup;
 use super::share::Share;
-use super::working::{WorkingView, worth_showing};
+use super::working::{working, worth_showing};
 use crate::state::{Action, State, at, pieces};
 use crate::words;
 use planner::Job;
@@ -19,8 +19,6 @@ use yew::prelude::*;
 pub struct PlanProps {
     /// The draft and the ways to change it.
     pub ask: Ask,
-    /// How numbers are printed: what stands elsewhere than in the draft is drawn anew when that changes.
-    pub printed: String,
     /// The job as read.
     pub job: Rc<Job>,
     /// The answer.
@@ -76,12 +74,12 @@ pub fn Plan(props: &PlanProps) -> Html {
                 }
             </div>
             <div class="detail">
-                <answer::First shown={shown.clone()} />
+                { answer::first(shown) }
                 { answer::course(shown) }
                 { answer::cautions(shown) }
                 { answer::density(shown) }
                 if worth_showing(shown) {
-                    <WorkingView key={props.printed.clone()} answer={shown.answer.clone()} />
+                    { working(shown) }
                     <Share text={shown.as_text().join("\n")} />
                 }
             </div>

@@ -3,27 +3,23 @@
 use super::answer::Shown;
 use crate::parts::Fold;
 use crate::parts::formula::{formula, inline};
-use crate::words::{self, number, working};
+use crate::words::{self, number, working as say};
 use planner::answer::{Origin, Whence, Working};
 use planner::working::FORMULAS;
 use planner::{Named, Source};
-use std::rc::Rc;
 use yew::prelude::*;
 
-/// What the working needs.
-#[derive(Properties, PartialEq)]
-pub struct WorkingProps {
-    /// The answer.
-    pub answer: Rc<planner::Answer>,
-}
-
 /// Closed until asked for: its drawing never delays the answer.
-#[component]
-pub fn WorkingView(props: &WorkingProps) -> Html {
-    let answer = props.answer.clone();
+pub fn working(shown: &Shown) -> Html {
+    let answer = shown.answer.clone();
     let body = Callback::from(move |open| {
-        let steps = if open { &answer.working[..] } else { &[] };
-        html! { <>{ for steps.iter().map(one) }</> }
+        let mut all = Vec::new();
+        if open {
+            for step in &answer.working {
+                all.push(one(step));
+            }
+        }
+        html! { <>{ all }</> }
     });
     html! { <Fold id="working" title={words::WORKING} {body} /> }
 }
@@ -37,22 +33,23 @@ fn one(step: &Working) -> Html {
         let from = Whence::From(Origin::Catalogue(*source));
         step.whence.contains(&from)
     };
-    let own: Vec<String> = step
-        .sources
-        .iter()
-        .filter(|s| !of_values(&s.0))
-        .map(|s| working::source(s.0))
-        .collect();
+    let mut own = String::new();
+    for source in step.sources.iter().filter(|s| !of_values(&s.0)) {
+        own.push_str(if own.is_empty() { say::SOURCES } else { " · " });
+        own.push_str(&say::source(source.0));
+    }
+    let mut rows = Vec::new();
+    for (v, w) in step.values.iter().zip(&step.whence) {
+        rows.push(value(v, Some(say::whence(w))));
+    }
+    rows.push(value(&step.result, None));
     html! {
         <article>
-            <h3>{ working::title(step.id) }</h3>
+            <h3>{ say::title(step.id) }</h3>
             { formula(step.result.name, tree) }
-            <dl class="values">
-                { for step.values.iter().zip(&step.whence).map(|(v, w)| value(v, Some(working::whence(w)))) }
-                { value(&step.result, None) }
-            </dl>
+            <dl class="values">{ rows }</dl>
             if !own.is_empty() {
-                <p class="sources">{ working::SOURCES }{ own.join(" · ") }</p>
+                <p class="sources">{ own }</p>
             }
         </article>
     }
@@ -62,7 +59,7 @@ fn one(step: &Working) -> Html {
 fn value(v: &Named, whence: Option<String>) -> Html {
     html! {
         <div class={whence.is_none().then_some("result")}>
-            <dt>{ inline(v.name) }{ " " }{ working::value(v.name) }</dt>
+            <dt>{ inline(v.name) }{ " " }{ say::value(v.name) }</dt>
             <dd>{ number::any(v.value) }</dd>
             if let Some(whence) = whence {
                 <dd class="whence">{ whence }</dd>

@@ -40,7 +40,7 @@ pub const SETUP: &str = "Bath, supply, coat";
 /// Heading of the drawing.
 pub const WALL: &str = "The layer, to scale";
 /// Heading of what an etch makes of a sheet.
-pub const SHEET: &str = "The sheet";
+pub const SHEET: &str = "The sheet, to scale";
 /// Which lead goes where in an etch.
 pub const LEADS: &str = "Sheet on plus, counter electrode on minus.";
 /// Heading of the working.

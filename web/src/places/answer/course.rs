@@ -2,6 +2,7 @@
 
 use super::Shown;
 use super::turns::Turn;
+use crate::parts::card::card;
 use crate::parts::course::{self, Span};
 use crate::words::{self, number};
 use planner::job::Start;
@@ -34,13 +35,14 @@ pub fn course(shown: &Shown) -> Html {
     let nights = nights(start, whole);
     let starts = number::moment(&start.local, &start.local);
     let turns: Vec<String> = shown.turns().iter().map(Turn::line).collect();
-    html! {
-        <section class="card course">
-            <h2>{ words::CLOCK }</h2>
+    let said = words::course(&starts, &turns, !nights.is_empty());
+    let body = html! {
+        <>
             { course::drawing(&starts, &spans, &nights) }
-            <p class="unseen">{ words::course(&starts, &turns, !nights.is_empty()) }</p>
-        </section>
-    }
+            <p class="unseen">{ said }</p>
+        </>
+    };
+    card("card course", words::CLOCK, body)
 }
 
 /// The nights that touch the job, in seconds from its start.

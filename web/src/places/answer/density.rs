@@ -2,6 +2,7 @@
 
 use super::{Shown, likely};
 use crate::parts::band::{self, Mark};
+use crate::parts::card::card;
 use crate::parts::terms::terms;
 use crate::words::{self, number, term};
 use yew::prelude::*;
@@ -22,24 +23,30 @@ pub fn density(shown: &Shown) -> Html {
     marks.extend(last.thumb.map(|t| ("□", t.density)));
     let ruled = last.ruled_by.map(words::ruling);
     let own = number::density(density.likely);
-    html! {
-        <section class="card density">
-            <h2>{ words::DENSITY }</h2>
-            { band::drawing(window.least, window.most, window.bound, &marks) }
-            { terms([
-                (term::DENSITY, Some(match ruled {
-                    Some(ruled) => own + ", " + ruled,
-                    None => own,
-                })),
-                (term::COVERING, covering.map(|d| number::density(d.likely))),
-                (term::DENSEST, likely(&last.densest, number::density)),
-                (term::BOUND, window.bound.map(number::density)),
-                (term::THUMB, last.thumb.map(|t| number::density(t.density))),
-            ]) }
-            <p>{ words::in_window(density.likely, &window) }</p>
-            if let Some(thumb) = &last.thumb {
-                <p>{ words::thumb(thumb, last.ruled_by) }</p>
-            }
-        </section>
+    let beside = terms(vec![
+        (
+            term::DENSITY,
+            Some(match ruled {
+                Some(ruled) => own + ", " + ruled,
+                None => own,
+            }),
+        ),
+        (term::COVERING, covering.map(|d| number::density(d.likely))),
+        (term::DENSEST, likely(&last.densest, number::density)),
+        (term::BOUND, window.bound.map(number::density)),
+        (term::THUMB, last.thumb.map(|t| number::density(t.density))),
+    ]);
+    let mut said = words::in_window(density.likely, &window);
+    if let Some(thumb) = &last.thumb {
+        said.push(' ');
+        said.push_str(&words::thumb(thumb, last.ruled_by));
     }
+    let body = html! {
+        <>
+            { band::drawing(window.least, window.most, window.bound, &marks) }
+            { beside }
+            <p>{ said }</p>
+        </>
+    };
+    card("card density", words::DENSITY, body)
 }

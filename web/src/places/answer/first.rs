@@ -2,6 +2,7 @@
 
 use super::Shown;
 use crate::parts::Fold;
+use crate::parts::list::items;
 use crate::words;
 use yew::prelude::*;
 
@@ -28,22 +29,12 @@ impl Shown {
     }
 }
 
-/// What the card needs.
-#[derive(Properties, PartialEq)]
-pub struct FirstProps {
-    /// The answer.
-    pub shown: Shown,
-}
-
 /// Folded, since who has done it before knows; on paper it is open.
-#[component]
-pub fn First(props: &FirstProps) -> Html {
-    let all = props.shown.first_minutes();
-    if all.is_empty() {
+pub fn first(shown: &Shown) -> Html {
+    let lines = shown.first_minutes();
+    if lines.is_empty() {
         return Html::default();
     }
-    let body = Callback::from(move |_| {
-        html! { <ol>{ for all.iter().map(|line| html! { <li>{ line }</li> }) }</ol> }
-    });
+    let body = Callback::from(move |_| html! { <ol>{ items(&lines) }</ol> });
     html! { <Fold id="first" title={words::FIRST} {body} /> }
 }

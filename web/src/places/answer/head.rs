@@ -30,7 +30,11 @@ pub fn head(shown: &Shown) -> Html {
                     </p>
                 }
             </div>
-            <ol class="moments">{ for shown.turns().into_iter().map(row) }</ol>
+            <ol class="moments">
+                for turn in shown.turns() {
+                    { row(turn) }
+                }
+            </ol>
             { outcome(shown) }
         </>
     }

@@ -1,32 +1,40 @@
 //! What holds the job back, what no field can show, and the hazards.
 
 use super::Shown;
+use crate::parts::card::card;
+use crate::parts::list::items;
 use crate::parts::note::{Weight, note, octagon};
 use crate::words;
-use planner::Problem;
-use planner::answer::{Limit, When};
+use planner::answer::{Caution, Limit, When};
+use planner::{FieldPath, Problem};
 use yew::prelude::*;
+
+/// The names of the pieces at these addresses before what is said of them, where not all pieces share it.
+fn named(shown: &Shown, at: impl Iterator<Item = FieldPath>, said: String) -> String {
+    let names: Vec<String> = at.filter_map(|at| shown.piece_at(&at)).collect();
+    if names.is_empty() || names.len() == shown.answer.pieces.len() {
+        said
+    } else {
+        names.join(", ") + ": " + &said
+    }
+}
 
 /// What holds the job back: statement and way out, each once.
 pub(super) fn said(shown: &Shown) -> Vec<(String, String)> {
     let limits = &shown.answer.limits;
     // Two steps or pieces with the same complaint are one note.
     let alike = |a: &Limit, b: &Limit| a.kind == b.kind && a.note == b.note;
-    let first = |n: &usize| !limits[..*n].iter().any(|k| alike(k, &limits[*n]));
-    (0..limits.len())
-        .filter(first)
-        .map(|n| {
-            let same: Vec<&Limit> = limits.iter().filter(|l| alike(l, &limits[n])).collect();
-            let (statement, then) = words::limit(&same);
-            // One statement may have two numbers: it is the first piece's, and the others are named.
-            let names: Vec<String> = same.iter().filter_map(|l| shown.piece_at(&l.at)).collect();
-            if names.is_empty() {
-                (statement, then)
-            } else {
-                (names.join(", ") + ": " + &statement, then)
-            }
-        })
-        .collect()
+    let mut all = Vec::new();
+    for (n, first) in limits.iter().enumerate() {
+        if limits[..n].iter().any(|l| alike(l, first)) {
+            continue;
+        }
+        let same: Vec<&Limit> = limits.iter().filter(|l| alike(l, first)).collect();
+        let (statement, then) = words::limit(&same);
+        let at = same.iter().map(|l| l.at.clone());
+        all.push((named(shown, at, statement), then));
+    }
+    all
 }
 
 /// What holds the job back.
@@ -59,27 +67,19 @@ pub fn problems(shown: &Shown, on_page: &[Problem]) -> Html {
     }
 }
 
-/// The cautions due at a moment: words, and the pieces they are about where not all share them.
+/// The cautions due at a moment, each once.
 pub(super) fn due(shown: &Shown, when: When) -> Vec<String> {
     let all = &shown.answer.cautions;
-    let due: Vec<_> = all.iter().filter(|c| c.when == when).collect();
-    (0..due.len())
-        .filter(|n| !due[..*n].iter().any(|c| c.kind == due[*n].kind))
-        .map(|n| {
-            let kind = due[n].kind;
-            let names: Vec<String> = due
-                .iter()
-                .filter(|c| c.kind == kind)
-                .filter_map(|c| shown.piece_at(&c.at))
-                .collect();
-            let words = words::caution(kind);
-            if names.is_empty() || names.len() == shown.answer.pieces.len() {
-                words.to_owned()
-            } else {
-                names.join(", ") + ": " + words
-            }
-        })
-        .collect()
+    let mut said = Vec::new();
+    for (n, first) in all.iter().enumerate().filter(|(_, c)| c.when == when) {
+        let same = |c: &&Caution| c.kind == first.kind && c.when == when;
+        if all[..n].iter().any(|c| same(&c)) {
+            continue;
+        }
+        let at = all.iter().filter(same).map(|c| c.at.clone());
+        said.push(named(shown, at, words::caution(first.kind).to_owned()));
+    }
+    said
 }
 
 /// When cautions are due, in the order of time.
@@ -90,14 +90,8 @@ pub fn cautions(shown: &Shown) -> Html {
     if shown.answer.cautions.is_empty() {
         return Html::default();
     }
-    html! {
-        <section class="card care">
-            <h2>{ words::CARE }</h2>
-            for when in WHENS {
-                { group(when, due(shown, when)) }
-            }
-        </section>
-    }
+    let groups: Vec<Html> = WHENS.map(|when| group(when, due(shown, when))).into();
+    card("card care", words::CARE, html! { <>{ groups }</> })
 }
 
 fn group(when: When, due: Vec<String>) -> Html {
@@ -107,7 +101,7 @@ fn group(when: When, due: Vec<String>) -> Html {
     html! {
         <>
             <h3>{ octagon() }{ words::when(when) }</h3>
-            <ul>{ for due.into_iter().map(|c| html! { <li>{ c }</li> }) }</ul>
+            <ul>{ items(&due) }</ul>
         </>
     }
 }

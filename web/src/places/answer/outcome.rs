@@ -4,7 +4,6 @@ use super::{Shown, absence_of, likely};
 use crate::words::{self, number};
 use planner::Maybe;
 use planner::answer::{Etched, PieceAnswer};
-use quantity::Quantity;
 use yew::prelude::*;
 
 /// What they will have.
@@ -16,7 +15,9 @@ pub fn outcome(shown: &Shown) -> Html {
             if shown.several() {
                 { table(shown, etches) }
             } else {
-                { for pieces.iter().map(sentence) }
+                for piece in pieces {
+                    { sentence(piece) }
+                }
             }
             if etches {
                 <p class="soft">{ words::LEADS }</p>
@@ -96,7 +97,11 @@ fn table(shown: &Shown, etches: bool) -> Html {
     };
     html! {
         <table class="pieces">
-            <thead><tr>{ for heads.into_iter().map(|h| html! { <th scope="col">{ h }</th> }) }</tr></thead>
+            <thead><tr>
+                for head in heads {
+                    <th scope="col">{ head }</th>
+                }
+            </tr></thead>
             <tbody>
                 for (n, piece) in shown.answer.pieces.iter().enumerate() {
                     <tr>
@@ -106,7 +111,9 @@ fn table(shown: &Shown, etches: bool) -> Html {
                                 { format!(" ×\u{a0}{}", piece.count) }
                             }
                         </th>
-                        { for cells(piece).into_iter().map(|c| html! { <td>{ c.unwrap_or_else(|| "–".to_owned()) }</td> }) }
+                        for cell in cells(piece) {
+                            <td>{ cell }</td>
+                        }
                     </tr>
                 }
             </tbody>
@@ -114,7 +121,7 @@ fn table(shown: &Shown, etches: bool) -> Html {
     }
 }
 
-fn cells(piece: &PieceAnswer) -> [Option<String>; 4] {
+fn cells(piece: &PieceAnswer) -> [String; 4] {
     let (depth, left) = match &piece.etched {
         Some(e) => (&e.depth, likely(&e.left, number::millimetres)),
         None => (
@@ -126,7 +133,7 @@ fn cells(piece: &PieceAnswer) -> [Option<String>; 4] {
         likely(&piece.current, |c| number::current(c, None)),
         likely(depth, number::thickness),
         left,
-        likely(&piece.mass, number::mass)
-            .filter(|_| piece.mass.known().is_some_and(|m| m.likely.si() > 0.0)),
+        likely(&piece.mass, number::mass),
     ]
+    .map(|cell| cell.unwrap_or_else(|| "–".to_owned()))
 }

@@ -1,6 +1,7 @@
 //! The layer or the etched sheet of each piece to scale, with what else there is to say of it.
 
 use super::{Shown, likely};
+use crate::parts::card::card;
 use crate::parts::layer::{Layer, tone};
 use crate::parts::terms::terms;
 use crate::parts::{groove, layer};
@@ -20,20 +21,17 @@ pub fn wall(shown: &Shown) -> Html {
     } else {
         words::WALL
     };
-    html! {
-        <section class="card wall">
-            <h2>{ title }</h2>
-            for (n, piece) in pieces.iter().enumerate() {
-                if shown.several() {
-                    <h3>{ shown.name(n) }</h3>
-                }
-                if !pieces[..n].iter().any(|p| alike(p, piece)) {
-                    { drawn(shown, piece) }
-                }
-                { beside(piece) }
-            }
-        </section>
+    let mut body = Vec::new();
+    for (n, piece) in pieces.iter().enumerate() {
+        if shown.several() {
+            body.push(html! { <h3>{ shown.name(n) }</h3> });
+        }
+        if !pieces[..n].iter().any(|p| alike(p, piece)) {
+            body.push(drawn(shown, piece));
+        }
+        body.push(beside(piece));
     }
+    card("card wall", title, html! { <>{ body }</> })
 }
 
 fn alike(a: &PieceAnswer, b: &PieceAnswer) -> bool {
@@ -66,7 +64,7 @@ fn beside(piece: &PieceAnswer) -> Html {
     let mm = number::millimetres;
     match &piece.etched {
         Some(etched) => sheet(etched, mass, likely(&piece.area, number::area)),
-        None => terms([
+        None => terms(vec![
             (term::THICKEST, likely(&piece.thickest, number::thickness)),
             (term::INSIDE, likely(&piece.inside, number::thickness)),
             (
@@ -88,7 +86,7 @@ fn beside(piece: &PieceAnswer) -> Html {
 /// Lines, openings, mass: what an etch makes of the sheet.
 fn sheet(etched: &Etched, mass: Option<String>, open: Option<String>) -> Html {
     let mm = number::millimetres;
-    terms([
+    terms(vec![
         (
             term::UNDERCUT,
             etched.section.as_ref().map(|s| mm(s.undercut)),
