@@ -7,9 +7,10 @@ use crate::places::emergency::Emergency;
 use crate::places::plan::{Plan, core};
 use crate::places::top::Top;
 use crate::state::draft::Unread;
+use crate::state::drafts::Act;
 use crate::state::units::Units;
-use crate::state::{State, at, demo, job};
-use crate::storage::{self, Found, LocalShelf, NoShelf, Shelf, ShelfProblem};
+use crate::state::{Action, State, at, job};
+use crate::storage::{self, Found, LocalShelf, NoShelf, Shelf, ShelfProblem, use_elsewhere};
 use crate::words::{self, number};
 use planner::{Answer, Catalogue, FieldPath, Job, Problem, ProblemKind, answer};
 use quantity::Current;
@@ -23,13 +24,17 @@ pub fn App() -> Html {
     let shelf: Rc<Option<LocalShelf>> = use_memo((), |()| LocalShelf::open());
     let found: Rc<Found> = {
         let shelf = shelf.clone();
-        use_memo((), move |()| storage::load(shelf_of(&shelf)))
+        use_memo((), move |()| {
+            storage::load(shelf_of(&shelf), storage::last_open(), None)
+        })
     };
     let state = {
         let found = found.clone();
-        use_reducer_eq(move || {
-            State::new(found.draft.clone().map_or_else(demo::demo, demo::complete))
-        })
+        use_reducer_eq(move || State::of(found.book.clone()))
+    };
+    let keeper = {
+        let found = found.clone();
+        use_mut_ref(move || found.keeper.clone())
     };
     let now = use_now();
     let read = use_memo((state.draft.clone(), now), |(draft, now)| {
@@ -40,9 +45,25 @@ pub fn App() -> Html {
     });
     let kept = use_state_eq(|| Ok::<(), ShelfProblem>(()));
     {
-        let (shelf, kept) = (shelf.clone(), kept.clone());
-        use_effect_with(state.draft.clone(), move |draft| {
-            kept.set(storage::save(shelf_of(&shelf), draft))
+        let (shelf, kept, keeper, state) =
+            (shelf.clone(), kept.clone(), keeper.clone(), state.clone());
+        use_effect_with(state.book().clone(), move |book| {
+            let done = keeper.borrow_mut().keep(shelf_of(&shelf), book);
+            storage::remember_open(book.open_id());
+            kept.set(done.stored);
+            if !done.changes.is_empty() {
+                state.dispatch(Action::Drafts(Act::Found(done.changes)));
+            }
+        });
+    }
+    let elsewhere = use_elsewhere();
+    {
+        let (shelf, state) = (shelf.clone(), state.clone());
+        use_effect_with(elsewhere, move |_| {
+            let done = keeper.borrow_mut().look(shelf_of(&shelf), state.book());
+            if !done.changes.is_empty() {
+                state.dispatch(Action::Drafts(Act::Found(done.changes)));
+            }
         });
     }
     let emergency = use_state_eq(|| false);
@@ -87,13 +108,14 @@ pub fn App() -> Html {
         Err(ShelfProblem::Refused) => Some(AttrValue::from(words::NO_SHELF)),
         Err(ShelfProblem::Full) => Some(AttrValue::from(words::SHELF_FULL)),
     };
-    let aside = found.aside.as_ref().map(|(text, why)| {
-        let why = match why {
+    let aside = found.aside.iter().map(|aside| {
+        let why = match aside.why {
             Unread::Newer => words::SET_ASIDE_NEWER,
             Unread::NotADraft => words::SET_ASIDE,
         };
-        (AttrValue::from(why), AttrValue::from(text.clone()))
+        (AttrValue::from(why), AttrValue::from(aside.text.clone()))
     });
+    let aside: Vec<_> = aside.collect();
     html! {
         <>
             <Top {parts} strip={gone} stands_in={shown.stands_in} rinse={rinse.clone()} onemergency={set_emergency(true)} />

@@ -129,14 +129,6 @@ fn one_undo_takes_back_all_keystrokes_of_a_field_and_nothing_else() {
 }
 
 #[test]
-fn the_example_can_be_taken_back() {
-    let mine = after(&[typed(at::COUNT, "5"), Action::Left]);
-    let state = mine.clone().reduce(Action::StartedFromExample);
-    assert_eq!(state.draft, demo::demo());
-    assert_eq!(state.reduce(Action::Undid).draft, mine.draft);
-}
-
-#[test]
 fn another_shape_forgets_no_size() {
     let state = after(&[
         picked(at::SHAPE, "band"),

@@ -2,6 +2,7 @@
 
 pub mod answer;
 pub mod ask;
+pub mod drafts;
 pub mod emergency;
 pub mod exact;
 pub mod measure;

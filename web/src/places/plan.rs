@@ -2,6 +2,7 @@
 
 use super::answer::{self, Shown};
 use super::ask::Ask;
+use super::drafts::Drafts;
 use super::exact::Exact;
 use super::questions::Questions;
 use super::setup::Setup;
@@ -28,8 +29,8 @@ pub struct PlanProps {
     pub head: NodeRef,
     /// Something to say about storage, if anything.
     pub shelf_note: Option<AttrValue>,
-    /// A text that was set aside, and why.
-    pub aside: Option<(AttrValue, AttrValue)>,
+    /// Texts that were set aside: why, and the text.
+    pub aside: Vec<(AttrValue, AttrValue)>,
 }
 
 /// The place.
@@ -43,7 +44,6 @@ pub fn Plan(props: &PlanProps) -> Html {
     let onpiece = Callback::from(move |id| piece.set(id));
     let shown = &props.shown;
     let undo = ask.act.reform(|_: MouseEvent| Action::Undid);
-    let example = ask.act.reform(|_: MouseEvent| Action::StartedFromExample);
     html! {
         <main class="plan">
             <h1 class="unseen">{ words::PAGE }</h1>
@@ -63,12 +63,12 @@ pub fn Plan(props: &PlanProps) -> Html {
                 <Exact ask={ask.clone()} job={props.job.clone()} />
                 <div class="actions">
                     <button type="button" class="button" onclick={undo} disabled={!ask.state.can_undo()}>{ words::UNDO }</button>
-                    <button type="button" class="button" onclick={example}>{ words::EXAMPLE }</button>
                 </div>
+                <Drafts state={ask.state.clone()} act={ask.act.clone()} />
                 if let Some(text) = &props.shelf_note {
                     <p class="soft shelf">{ text }</p>
                 }
-                if let Some((why, text)) = &props.aside {
+                for (why, text) in &props.aside {
                     <details class="aside">
                         <summary>{ why }</summary>
                         <pre>{ text }</pre>

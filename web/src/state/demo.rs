@@ -1,11 +1,13 @@
 //! The example that stands on a fresh page: a pair of resin-printed hoop earrings, sealed and painted with copper paint.
 //! Invented data.
+//!
+//! It is the base of every job that is sent as a text: what such a text does not say stands here. A text once here is never changed;
+//! a new field is added with what an earlier page took for granted.
 
+use super::Draft;
 use super::at;
-use super::draft::{Draft, FORMAT};
 use super::kinds;
 use super::pieces;
-use std::collections::BTreeMap;
 
 const TEXTS: &[(&str, &str)] = &[
     (at::PROCESS, "electroform"),
@@ -74,15 +76,8 @@ pub fn texts_of_a_piece() -> impl Iterator<Item = (&'static str, &'static str)> 
 
 /// A fresh draft of the example.
 pub fn demo() -> Draft {
-    let texts: BTreeMap<String, String> = TEXTS
-        .iter()
-        .map(|(a, t)| ((*a).to_owned(), (*t).to_owned()))
-        .collect();
-    Draft {
-        format: FORMAT,
-        good: texts.clone(),
-        texts,
-    }
+    let own = |(at, text): &(&str, &str)| ((*at).to_owned(), (*text).to_owned());
+    Draft::of(TEXTS.iter().map(own).collect())
 }
 
 /// A stored draft from before some field existed gets that field from the example; nothing in it is changed.

@@ -241,6 +241,12 @@ pub fn declared(at: &str) -> Option<&'static dyn Declared> {
     entry(at).map(|(declared, _)| declared)
 }
 
+/// Whether something can stand at an address of the page.
+pub fn known(at: &str) -> bool {
+    let words = [at::PIECES, at::MADE, at::LABEL, at::COUNTER];
+    words.contains(&&*at::plain(at)) || entry(at).is_some()
+}
+
 /// Whether a field may stay empty.
 pub fn may_be_empty(at: &str) -> bool {
     entry(at).is_some_and(|(_, optional)| optional)

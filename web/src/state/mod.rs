@@ -2,30 +2,31 @@
 
 pub mod at;
 pub mod demo;
-pub mod draft;
+pub mod demos;
+pub mod drafts;
 pub mod entries;
 pub mod job;
 pub mod kinds;
 pub mod measured;
 pub mod pieces;
+pub mod sent;
 pub mod units;
 
-pub use draft::Draft;
+pub use notebook::draft::{self, Draft};
 
+use drafts::{Act, Drafts};
+use notebook::{Book, Named};
 use std::rc::Rc;
 use units::Units;
 use yew::Reducible;
 
-/// How many steps back there are.
-const MOST_BACK: usize = 50;
-
-/// The draft and the way back.
+/// The open draft, all drafts and the way back.
 #[derive(Clone, Debug, PartialEq)]
 pub struct State {
-    /// As it stands.
+    /// The open one as it stands.
     pub draft: Draft,
-    /// Earlier drafts, newest last.
-    back: Vec<Draft>,
+    /// All of them, the open one among them as it stands, and the way back.
+    drafts: Drafts,
     /// The field being typed in: its keystrokes are one step back.
     typing: Option<String>,
 }
@@ -49,32 +50,42 @@ pub enum Action {
     Wrote(Vec<(String, String)>),
     /// Left a field.
     Left,
-    /// Asked for the example.
-    StartedFromExample,
+    /// Did something to drafts as a whole.
+    Drafts(Act),
     /// Took the last thing back.
     Undid,
 }
 
 impl State {
-    /// Begins with a draft.
+    /// Begins with one draft.
     pub fn new(draft: Draft) -> Self {
+        Self::of(Book::new(Named::new("", draft)))
+    }
+
+    /// Begins with a book.
+    pub fn of(book: Book) -> Self {
+        let mut drafts = Drafts::new(book);
+        let draft = drafts.open();
+        drafts.keep(&draft);
         Self {
             draft,
-            back: Vec::new(),
+            drafts,
             typing: None,
         }
     }
 
+    /// All drafts.
+    pub fn book(&self) -> &Book {
+        &self.drafts.book
+    }
+
     /// Whether something can be taken back.
     pub fn can_undo(&self) -> bool {
-        !self.back.is_empty()
+        self.drafts.can_undo()
     }
 
     fn remember(&mut self) {
-        self.back.push(self.draft.clone());
-        if self.back.len() > MOST_BACK {
-            self.back.remove(0);
-        }
+        self.drafts.remember();
     }
 
     /// Another kind of change than typing begins.
@@ -148,21 +159,14 @@ impl State {
                 }
             }
             Action::Left => self.typing = None,
-            Action::StartedFromExample => {
-                self.typing = None;
-                let example = demo::demo();
-                if self.draft != example {
-                    self.remember();
-                    self.draft = example;
-                }
-            }
+            Action::Drafts(act) => drafts::act(&mut self, act),
             Action::Undid => {
                 self.typing = None;
-                if let Some(earlier) = self.back.pop() {
-                    self.draft = earlier;
-                }
+                self.drafts.undo();
+                self.draft = self.drafts.open();
             }
         }
+        self.drafts.keep(&self.draft);
         self
     }
 }

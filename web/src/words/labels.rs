@@ -49,8 +49,6 @@ pub const WORKING: &str = "Show the working";
 pub const CARE: &str = "Take care";
 /// Takes the last thing back.
 pub const UNDO: &str = "Undo";
-/// Back to the example.
-pub const EXAMPLE: &str = "Start from the example";
 /// Opens the emergency lines.
 pub const EMERGENCY: &str = "Emergency";
 /// Closes them.

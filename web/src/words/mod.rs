@@ -1,6 +1,7 @@
 //! Every word of the page, in one place, so that it can be translated. Ids come in, sentences go out.
 
 pub mod answer;
+pub mod drafts;
 pub mod labels;
 pub mod notes;
 pub mod notices;

@@ -1,0 +1,180 @@
+//! Jobs to start from, each as what differs from the base example. Invented pieces.
+
+use super::at;
+use super::demo;
+use notebook::Draft;
+
+type Texts = &'static [(&'static str, &'static str)];
+
+/// No hanger wire, one piece.
+const BARE: Texts = &[
+    (at::COUNT, "1"),
+    (at::HANGER_WIRE, ""),
+    (at::HANGER_WET, ""),
+];
+
+/// An area, known from sizes.
+const SIZED: Texts = &[(at::SHAPE, "area"), (at::METHOD, "sizes")];
+
+/// Id, and the texts that differ from the base example. Ids are never renamed or reused.
+const DEMOS: &[(&str, &[Texts])] = &[
+    ("hoops", &[]),
+    (
+        "acorn_cap",
+        &[&[
+            (at::SHAPE, "acorn_cap"),
+            ("pieces/p1/extent/parts/a/shape/cap/outer_d", "18"),
+            ("pieces/p1/extent/parts/a/shape/cap/inner_d", "16"),
+            ("pieces/p1/extent/parts/a/shape/cap/height", "9"),
+            (at::COUNT, "1"),
+            (at::HANGER_WIRE, "1"),
+            (at::HANGER_WET, "15"),
+            (at::BASE, "graphite"),
+            (at::DRIVE, "density"),
+            (at::DENSITY, "0.8"),
+            (at::UNTIL, "time"),
+            (at::TIME, "6"),
+        ]],
+    ),
+    (
+        "resin_ring",
+        &[
+            BARE,
+            &[
+                (at::SHAPE, "area"),
+                (at::AREA, "11.40"),
+                (at::METHOD, "mesh"),
+                ("pieces/p1/fit/bore", "17.60"),
+                (at::WANTED_BORE, "17.35"),
+                (at::BASE, "graphite"),
+                (at::COVER, "off"),
+                (at::DRIVE, "density"),
+                (at::DENSITY, "1.2"),
+                (at::UNTIL, "mean"),
+                (at::MEAN, "200"),
+            ],
+        ],
+    ),
+    (
+        "stud",
+        &[
+            BARE,
+            SIZED,
+            &[
+                (at::AREA, "5.2"),
+                (at::BASE, "graphite"),
+                (at::COVER, "off"),
+                (at::DRIVE, "density"),
+                (at::DENSITY, "1.0"),
+                (at::UNTIL, "mean"),
+                (at::MEAN, "100"),
+            ],
+        ],
+    ),
+    (
+        "vermeil",
+        &[
+            BARE,
+            SIZED,
+            &[
+                (at::PROCESS, "electroplate"),
+                (at::AREA, "13.6"),
+                (at::DRIVE, "density"),
+                (at::DENSITY, "0.8"),
+                ("steps/s2/until@electroplate", "thinnest"),
+                (at::THINNEST, "2.5"),
+                (at::RATIO, "0.6"),
+                (at::EFFICIENCY, "35"),
+                (at::PLACE, "shop"),
+            ],
+        ],
+    ),
+    (
+        "rhodium",
+        &[
+            BARE,
+            SIZED,
+            &[
+                (at::PROCESS, "electroplate"),
+                ("baths/b1/solution@electroplate", "rh_sulf"),
+                ("pieces/p1/base@electroplate", "Pd"),
+                (at::AREA, "9.0"),
+                (at::VOLUME, "0.25"),
+                ("baths/b1/holds/Rh/now", "2.0"),
+                ("baths/b1/holds/Rh/floor", "1.5"),
+                (at::DRIVE, "density"),
+                (at::DENSITY, "2.0"),
+                ("steps/s2/until@electroplate", "mean"),
+                (at::MEAN, "0.30"),
+                (at::EFFICIENCY, "60"),
+                (at::PLACE, "shop"),
+            ],
+        ],
+    ),
+    (
+        "pendant",
+        &[
+            BARE,
+            &[
+                (at::PROCESS, "etch"),
+                ("pieces/p1/extent@etch", "disc"),
+                ("pieces/p1/extent/parts/a/shape/disc/diameter", "30"),
+                ("pieces/p1/extent/parts/a/shape/disc/thickness", "1.2"),
+                (at::STOCK, "1.2"),
+                (at::OPEN, "42"),
+                ("pieces/p1/base@etch", "Ag925"),
+                ("baths/b1/solution@etch", "et_agno3"),
+                (at::VOLUME, "0.40"),
+                ("baths/b1/holds/Ag/now", "60"),
+                (at::DRIVE, "density"),
+                (at::DENSITY, "4"),
+                (at::DEPTH, "350"),
+                (at::OPENING, "0.50"),
+                (at::LAND, "0.40"),
+                ("pieces/p1/artwork/etch_factor", "1"),
+                (at::RESIST, "vinyl"),
+                (at::EFFICIENCY, "97"),
+                (at::PLACE, "shop"),
+            ],
+        ],
+    ),
+    (
+        "bookmark",
+        &[
+            BARE,
+            &[
+                (at::PROCESS, "etch"),
+                ("pieces/p1/extent/parts/a/shape/sheet/length", "120"),
+                ("pieces/p1/extent/parts/a/shape/sheet/width", "25"),
+                ("pieces/p1/extent/parts/a/shape/sheet/thickness", "0.8"),
+                (at::STOCK, "0.8"),
+                (at::OPEN, "55"),
+                ("pieces/p1/base@etch", "C26000"),
+                ("baths/b1/solution@etch", "et_cuso4_br"),
+                (at::VOLUME, "1.0"),
+                ("baths/b1/holds/Cu/now", "50.9"),
+                ("baths/b1/holds/Cu/floor", "30"),
+                (at::DRIVE, "density"),
+                (at::DENSITY, "3"),
+                (at::DEPTH, "200"),
+                (at::RESIST, "toner"),
+                (at::EFFICIENCY, "100"),
+            ],
+        ],
+    ),
+];
+
+/// Their ids, in the order in which they are offered.
+pub fn ids() -> impl Iterator<Item = &'static str> {
+    DEMOS.iter().map(|(id, _)| *id)
+}
+
+/// The draft of an example; none for an unknown id.
+pub fn of(id: &str) -> Option<Draft> {
+    let (_, differ) = DEMOS.iter().find(|(known, _)| *known == id)?;
+    let mut draft = demo::demo();
+    for (at, text) in differ.iter().copied().flatten() {
+        draft.put(at, text, true);
+    }
+    Some(demo::complete(draft))
+}
