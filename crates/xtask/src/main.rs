@@ -16,6 +16,7 @@ mod process;
 mod report;
 mod serve;
 mod server;
+mod site;
 mod skeleton;
 mod squeeze;
 mod toolchain;

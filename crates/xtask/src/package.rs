@@ -2,9 +2,10 @@
 
 use crate::artifact;
 use crate::failure::{Explain, Failure, Outcome};
-use crate::pages::{self, Parts};
+use crate::pages::{self, Parts, Shares};
 use crate::process;
 use crate::report;
+use crate::site;
 use crate::skeleton::Skeleton;
 use crate::squeeze::squeeze;
 use crate::toolchain::Compiler;
@@ -16,13 +17,19 @@ use std::process::Command;
 /// The saved page may have this many bytes. It travels by mail and over a phone's network.
 const BUDGET_BYTES: usize = 450_000;
 
+/// Where index.html says that it has no icon; Trunk's page stays so.
+const NO_ICON: &str = "data:,";
+
 /// What was written.
 pub struct Package {
     /// The saved page.
     pub saved: PathBuf,
     /// The folder of the site.
     pub site: PathBuf,
-    saved_bytes: usize,
+    /// Bytes of the saved page.
+    pub saved_bytes: usize,
+    /// Bytes of its parts.
+    pub shares: Shares,
 }
 
 impl Package {
@@ -49,11 +56,18 @@ pub fn dist() -> PathBuf {
 pub fn make(compiler: Compiler) -> Outcome<Package> {
     let web = process::workspace().join("web");
     let index = read(&web.join("index.html"))?;
-    let skeleton = Skeleton::read(&index)?;
+    let icon = site::in_an_address(&read(&web.join("site/icon.svg"))?);
+    let skeleton = Skeleton::read(&index.replace(NO_ICON, &icon))?;
     let mut style = String::new();
     for href in &skeleton.styles {
         style.push_str(read(&web.join(href))?.trim());
         style.push('\n');
+    }
+    let mut others = Vec::new();
+    for name in site::AS_THEY_ARE {
+        let file = web.join("site").join(name);
+        let bytes = fs::read(&file).explain(|| format!("{} cannot be read", file.display()))?;
+        others.push((name, bytes));
     }
     let style = squeeze(&style);
     let program = wasm::build(compiler)?;
@@ -68,21 +82,21 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
             wasm: &program.wasm,
             records: "null",
         };
-        let page = pages::saved(&parts)?;
-        let files = pages::site(&parts)?;
+        let pages = pages::make(&parts)?;
         let package = Package {
             saved: dist().join("ionwright.html"),
             site: dist().join("site"),
-            saved_bytes: page.len(),
+            saved_bytes: pages.saved.len(),
+            shares: pages.shares,
         };
-        write(&package.saved, page.as_bytes())?;
-        for (name, bytes) in &files {
+        write(&package.saved, pages.saved.as_bytes())?;
+        for (name, bytes) in &site::files(&pages.site, others) {
             write(&package.site.join(name), bytes)?;
-            report::note(&format!("dist/site/{name:<13} {:>9} bytes", bytes.len()));
+            report::note(&format!("dist/site/{name:<21} {:>9} bytes", bytes.len()));
         }
         report::note(&format!(
-            "dist/ionwright.html     {:>9} bytes of at most {BUDGET_BYTES}",
-            page.len()
+            "dist/ionwright.html             {:>9} bytes of at most {BUDGET_BYTES}",
+            pages.saved.len()
         ));
         Ok(package)
     })

@@ -1,14 +1,16 @@
-//! The two pages: the saved one, a single file, and the site, a few files for an http server. Texts in, bytes out.
+//! The two pages: the saved one, a single file, and the site, the same page with what a browser needs to install it.
+//! Texts in, bytes out.
 
 use crate::failure::{Explain, Failure, Outcome};
 use crate::markup;
 use crate::packing::pack;
 use crate::policy;
+use crate::site;
 use crate::skeleton::{Filling, Skeleton};
 use crate::squeeze::squeeze;
 
-/// Starts the program; the same text in both pages.
-const START: &str = include_str!("start.js");
+/// Starts the program and looks for a newer edition: the same text in both pages.
+const START: [&str; 2] = [include_str!("start.js"), include_str!("edition.js")];
 
 /// What both pages are made of.
 pub struct Parts<'a> {
@@ -26,51 +28,66 @@ pub struct Parts<'a> {
     pub records: &'a str,
 }
 
-/// The page as one file.
-pub fn saved(parts: &Parts) -> Outcome<String> {
-    check_still(parts.still)?;
-    let script = markup::inside_script(&format!("{}\n{}", parts.glue, squeeze(START)));
-    let style = markup::inside_style(parts.style);
-    let page = parts.skeleton.fill(&Filling {
-        policy: &policy::saved(&script, &style),
-        style: &format!("<style>{style}</style>"),
-        still: parts.still,
-        scripts: &format!(
-            "{}\n{}\n<script>{script}</script>",
-            records(parts.records),
-            program(parts.wasm)?
-        ),
-    });
-    check_hashes(&page)?;
-    // A mark at the start says UTF-8 louder than a server that says otherwise; the program would not survive that.
-    Ok(format!("\u{feff}{page}"))
+/// The page twice.
+pub struct Pages {
+    /// As one file that asks for nothing.
+    pub saved: String,
+    /// As the site's page, which is that file with links to what lies beside it.
+    pub site: String,
+    /// The bytes of the saved page's parts.
+    pub shares: Shares,
 }
 
-/// A file of the site: its name and its bytes.
-pub type File = (&'static str, Vec<u8>);
+/// How many bytes each part takes in the saved page.
+pub struct Shares {
+    /// The program as compiled.
+    pub wasm: usize,
+    /// The program as it stands in the page: zipped and packed.
+    pub program: usize,
+    /// The connecting script.
+    pub glue: usize,
+    /// What starts the program.
+    pub start: usize,
+    /// The styles.
+    pub style: usize,
+    /// The still page.
+    pub still: usize,
+}
 
-/// The page as files beside each other; every address in them is relative.
-pub fn site(parts: &Parts) -> Outcome<Vec<File>> {
+/// Puts both pages together.
+pub fn make(parts: &Parts) -> Outcome<Pages> {
     check_still(parts.still)?;
-    let page = parts.skeleton.fill(&Filling {
-        policy: &policy::site(),
-        style: "<link rel=\"stylesheet\" href=\"styles.css\">",
-        still: parts.still,
-        scripts: &format!(
-            "{}\n<script src=\"page.js\"></script>",
-            records(parts.records)
-        ),
-    });
-    Ok(vec![
-        // The page last: it names the others.
-        ("styles.css", parts.style.as_bytes().to_vec()),
-        ("page_bg.wasm", parts.wasm.to_vec()),
-        (
-            "page.js",
-            format!("{}\n{}", parts.glue, squeeze(START)).into_bytes(),
-        ),
-        ("index.html", page.into_bytes()),
-    ])
+    let start = START.map(squeeze).concat();
+    let script = markup::inside_script(&format!("{}\n{start}", parts.glue));
+    let style = markup::inside_style(parts.style);
+    let program = program(parts.wasm)?;
+    let scripts = format!(
+        "{}\n{program}\n<script>{script}</script>",
+        records(parts.records)
+    );
+    let page = |policy: &str, links: &str| {
+        let page = parts.skeleton.fill(&Filling {
+            policy,
+            style: &format!("{links}<style>{style}</style>"),
+            still: parts.still,
+            scripts: &scripts,
+        });
+        check_hashes(&page)?;
+        // A mark at the start says UTF-8 louder than a server that says otherwise; the program would not survive that.
+        Ok(format!("\u{feff}{page}"))
+    };
+    Ok(Pages {
+        saved: page(&policy::saved(&script, &style), "")?,
+        site: page(&policy::site(&script, &style), site::LINKS)?,
+        shares: Shares {
+            wasm: parts.wasm.len(),
+            program: program.len(),
+            glue: parts.glue.len(),
+            start: start.len(),
+            style: style.len(),
+            still: parts.still.map_or(0, str::len),
+        },
+    })
 }
 
 fn records(json: &str) -> String {
@@ -169,7 +186,7 @@ mod tests {
         let skeleton = Skeleton::read(INDEX)?;
         let hostile = serde_json::json!(["</script><script>alert(1)</script>", "<!--", "<script"])
             .to_string();
-        let page = saved(&parts(&skeleton, &hostile))?;
+        let page = make(&parts(&skeleton, &hostile))?.saved;
         // Records, program, start; what glue and record contain ends none of them and opens no other.
         assert_eq!(count(&page.to_lowercase(), "</script"), 3);
         assert_eq!(count(&page, "<!--"), 0);
@@ -184,7 +201,7 @@ mod tests {
     #[test]
     fn the_program_unpacks_to_itself() -> Outcome<()> {
         let skeleton = Skeleton::read(INDEX)?;
-        let page = saved(&parts(&skeleton, "null"))?;
+        let page = make(&parts(&skeleton, "null"))?.saved;
         let (_, rest) = page
             .split_once("id=\"wasm\" data-bytes=\"")
             .explain_none()?;
@@ -202,33 +219,36 @@ mod tests {
     #[test]
     fn packaging_twice_gives_the_same_bytes() -> Outcome<()> {
         let skeleton = Skeleton::read(INDEX)?;
-        assert_eq!(
-            saved(&parts(&skeleton, "null"))?,
-            saved(&parts(&skeleton, "null"))?
-        );
+        let make = || make(&parts(&skeleton, "null"));
+        assert_eq!(make()?.saved, make()?.saved);
+        assert_eq!(make()?.site, make()?.site);
         Ok(())
     }
 
     #[test]
     fn a_page_changed_after_hashing_is_noticed() -> Outcome<()> {
         let skeleton = Skeleton::read(INDEX)?;
-        let page = saved(&parts(&skeleton, "null"))?;
+        let page = make(&parts(&skeleton, "null"))?.saved;
         assert!(check_hashes(&page.replace("wasm_bindgen", "wasm_bindgen2")).is_err());
         Ok(())
     }
 
     #[test]
-    fn the_site_has_only_relative_addresses_and_no_inline_script() -> Outcome<()> {
+    fn the_site_is_the_saved_page_with_what_installing_takes() -> Outcome<()> {
         let skeleton = Skeleton::read(INDEX)?;
-        let files = site(&parts(&skeleton, "null"))?;
-        let names: Vec<_> = files.iter().map(|(name, _)| *name).collect();
-        assert_eq!(
-            names,
-            ["styles.css", "page_bg.wasm", "page.js", "index.html"]
-        );
-        let page = String::from_utf8_lossy(&files[3].1).into_owned();
-        assert_eq!(count(&page, "<script>"), 0);
-        assert_eq!(count(&page, "=\"/"), 0);
+        let pages = make(&parts(&skeleton, "null"))?;
+        // What `start.js` takes away for a copy.
+        let (head, rest) = pages.site.split_once(site::LINKS).explain_none()?;
+        let copy = head.replace(" 'self'", "") + rest;
+        assert_eq!(copy, pages.saved);
+        for link in markup::tags(site::LINKS) {
+            assert!(link.get("data-site").is_some(), "{link:?}");
+            assert!(
+                link.get("href")
+                    .is_none_or(|at| !at.starts_with(['/', 'h'])),
+                "{link:?}"
+            );
+        }
         Ok(())
     }
 

@@ -1,5 +1,6 @@
-// Starts the program inside #app. The saved page carries it packed in #wasm; the site fetches it from beside the page.
-// The state is told by an attribute of <html>: "starting", then "running" or "failed".
+// Starts the program inside #app; the page carries it packed in #wasm. The state is told by an attribute of <html>:
+// "starting", then "running" or "failed". What the program asks of the page around it stands in `shell`.
+window.shell = {};
 (async () => {
   "use strict";
   const root = document.documentElement;
@@ -33,10 +34,22 @@
     return new Response(plain).arrayBuffer();
   };
 
-  const bring = async (address) => {
-    const answer = await fetch(address);
-    if (!answer.ok) throw new Error(`${address}: ${answer.status}`);
-    return answer.arrayBuffer();
+  // Hands out this page as a file, as it was before the program came, with these records in it.
+  shell.copy = (records, name) => {
+    const page = root.cloneNode(true);
+    const part = (selector) => page.querySelector(selector);
+    for (const attribute of root.attributes) if (attribute.name !== "lang") page.removeAttribute(attribute.name);
+    // The file belongs to no site: it may reach nothing.
+    for (const element of page.querySelectorAll("[data-site]")) element.remove();
+    part("[http-equiv]").content = part("[http-equiv]").content.replaceAll(" 'self'", "");
+    part("#app").replaceChildren(...still.map((node) => node.cloneNode(true)));
+    // Read back as the same JSON; nothing in it can end its element.
+    part("#records").textContent = records.replaceAll("<", "\\u003c");
+    const link = document.createElement("a");
+    link.href = URL.createObjectURL(new Blob(["\ufeff<!doctype html>\n", page.outerHTML], { type: "text/html" }));
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   };
 
   // An error nobody caught comes from the program and leaves it stopped midway.
@@ -45,8 +58,7 @@
 
   try {
     root.dataset.state = "starting";
-    const packed = document.getElementById("wasm");
-    const program = packed ? await unpack(packed) : await bring("page_bg.wasm");
+    const program = await unpack(document.getElementById("wasm"));
     // Never `new WebAssembly.Module`: one engine refuses large programs there.
     await wasm_bindgen({ module_or_path: await WebAssembly.compile(program) });
     // The first drawing is done in a task of its own; one that fails has been heard of after this.
