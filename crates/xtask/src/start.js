@@ -30,8 +30,7 @@ window.shell = {};
       if (code > 127) add(folded[(code >> 7) - 2]);
       add(code & 127);
     }
-    const plain = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-    return new Response(plain).arrayBuffer();
+    return unlzma(bytes, +packed.dataset.whole);
   };
 
   // Hands out this page as a file, as it was before the program came, with these records in it.
@@ -58,7 +57,7 @@ window.shell = {};
 
   try {
     root.dataset.state = "starting";
-    const program = await unpack(document.getElementById("wasm"));
+    const program = unpack(document.getElementById("wasm"));
     // Never `new WebAssembly.Module`: one engine refuses large programs there.
     await wasm_bindgen({ module_or_path: await WebAssembly.compile(program) });
     // The first drawing is done in a task of its own; one that fails has been heard of after this.
