@@ -2,7 +2,7 @@
 
 use crate::artifact;
 use crate::failure::{Explain, Failure, Outcome};
-use crate::pages::{self, Parts, Shares};
+use crate::pages::{self, Parts};
 use crate::process;
 use crate::report;
 use crate::site;
@@ -28,8 +28,6 @@ pub struct Package {
     pub site: PathBuf,
     /// Bytes of the saved page.
     pub saved_bytes: usize,
-    /// Bytes of its parts.
-    pub shares: Shares,
 }
 
 impl Package {
@@ -87,7 +85,6 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
             saved: dist().join("ionwright.html"),
             site: dist().join("site"),
             saved_bytes: pages.saved.len(),
-            shares: pages.shares,
         };
         write(&package.saved, pages.saved.as_bytes())?;
         for (name, bytes) in &site::files(&pages.site, others) {
@@ -98,6 +95,7 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
             "dist/ionwright.html             {:>9} bytes of at most {BUDGET_BYTES}",
             pages.saved.len()
         ));
+        report::note(&pages.shares.line());
         Ok(package)
     })
 }

@@ -48,7 +48,7 @@ pub struct Pages {
 pub struct Shares {
     /// The program as compiled.
     pub wasm: usize,
-    /// The program as it stands in the page: zipped and packed.
+    /// The program as it stands in the page: squeezed and packed.
     pub program: usize,
     /// The connecting script.
     pub glue: usize,
@@ -58,6 +58,16 @@ pub struct Shares {
     pub style: usize,
     /// The still page.
     pub still: usize,
+}
+
+impl Shares {
+    /// All of them in a line.
+    pub fn line(&self) -> String {
+        format!(
+            "of it the program {} (compiled {}), glue {}, start {}, styles {}, still page {}",
+            self.program, self.wasm, self.glue, self.start, self.style, self.still
+        )
+    }
 }
 
 /// Puts both pages together.
