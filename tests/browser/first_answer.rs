@@ -96,27 +96,56 @@ async fn undo_brings_back_what_stood_there() {
     let browser = Browser::open(PHONE).await;
     browser.go(way, &address).await;
     browser.type_in(at::HANGER_WET, "45").await;
-    browser.tap(".actions .button:nth-child(2)").await;
+    // An example opens beside it, and nothing is written over.
+    browser.tap(".drafts .line .link").await;
+    browser.tap(".drafts details summary").await;
+    browser.tap("[data-demo='bookmark'] button").await;
     browser
-        .until(&format!(
-            "document.getElementById('{}').value === '20'",
-            at::HANGER_WET
-        ))
+        .until("document.querySelectorAll('.drafts .options > li').length >= 2 && document.getElementById('steps/s2/until/depth') !== null")
         .await;
-    browser.tap(".actions .button:nth-child(1)").await;
-    browser
-        .until(&format!(
-            "document.getElementById('{}').value === '45'",
-            at::HANGER_WET
-        ))
-        .await;
-    browser.tap(".actions .button:nth-child(1)").await;
-    browser
-        .until(&format!(
-            "document.getElementById('{}').value === '20'",
-            at::HANGER_WET
-        ))
-        .await;
+    let undo = ".ask > .actions .button";
+    browser.tap(undo).await;
+    for expected in ["45", "20"] {
+        browser
+            .until(&format!(
+                "document.getElementById('{}')?.value === '{expected}'",
+                at::HANGER_WET
+            ))
+            .await;
+        if expected == "45" {
+            browser.tap(undo).await;
+        }
+    }
+}
+
+#[tokio::test]
+async fn a_piece_is_repeated_counted_and_taken_off_with_a_way_back() {
+    for (way, address) in ways() {
+        let browser = Browser::open(PHONE).await;
+        browser.go(way, &address).await;
+        browser
+            .eval("window.before = document.querySelector('#set').textContent")
+            .await;
+        browser.tap(".measure + .actions .button").await;
+        browser
+            .until("document.querySelectorAll('.bar li').length === 2")
+            .await;
+        browser
+            .until("document.querySelector(\'#set\').textContent !== window.before")
+            .await;
+        browser.tap("[id='pieces/p2/count'] ~ .step").await;
+        browser
+            .until("document.getElementById('pieces/p2/count').value === '3'")
+            .await;
+        browser.tap(".bar li:last-child .link").await;
+        browser
+            .until("document.querySelector(\'#set\').textContent === window.before")
+            .await;
+        browser.tap(".ask > .actions .button").await;
+        browser
+            .until("document.querySelectorAll('.bar li').length === 2")
+            .await;
+    }
 }
 
 #[tokio::test]
