@@ -6,5 +6,8 @@ mod driver;
 mod first_answer;
 mod frozen;
 mod layout;
+mod offline;
+mod saved_copy;
+mod site;
 mod still;
 mod storage;

@@ -1,8 +1,9 @@
 //! The whole page: one owner of state at the top, one direction.
 
-use crate::browser::{use_countdown, use_gone, use_now, use_settled};
+use crate::browser::{carried, use_countdown, use_gone, use_now, use_settled};
 use crate::places::answer::Shown;
 use crate::places::ask::Ask;
+use crate::places::edition::Edition;
 use crate::places::emergency::Emergency;
 use crate::places::plan::{Plan, core};
 use crate::places::top::Top;
@@ -25,7 +26,8 @@ pub fn App() -> Html {
     let found: Rc<Found> = {
         let shelf = shelf.clone();
         use_memo((), move |()| {
-            storage::load(shelf_of(&shelf), storage::last_open(), None)
+            let copy = carried();
+            storage::load(shelf_of(&shelf), storage::last_open(), copy.as_deref())
         })
     };
     let state = {
@@ -120,6 +122,7 @@ pub fn App() -> Html {
             <Top {parts} strip={gone} stands_in={shown.stands_in} rinse={rinse.clone()} onemergency={set_emergency(true)} />
             <Plan {ask} {job} {shown} {head} {shelf_note} {aside} />
             <p class="unseen" role="status" aria-live="polite">{ said }</p>
+            <Edition kept={kept.is_ok()} />
             if *emergency {
                 <Emergency {rinse} {onrinse} onclose={set_emergency(false)} />
             }

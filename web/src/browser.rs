@@ -75,6 +75,72 @@ pub fn copy(text: &str) -> bool {
     write.is_some_and(|w| w.call1(&clipboard, &text.into()).is_ok())
 }
 
+/// What a saved copy of the page carries, as JSON; none where this page carries nothing.
+pub fn carried() -> Option<String> {
+    let records = web_sys::window()?
+        .document()?
+        .get_element_by_id("records")?;
+    records.text_content().filter(|text| text.trim() != "null")
+}
+
+/// Something that the script around the program does for it; none where that script is another.
+fn shell(name: &str) -> Option<js_sys::Function> {
+    let shell = js_sys::Reflect::get(&web_sys::window()?.into(), &"shell".into()).ok()?;
+    let does = js_sys::Reflect::get(&shell, &name.into()).ok()?;
+    does.dyn_into().ok()
+}
+
+/// Hands out this page as a file of this name that carries this JSON; false where that cannot be done.
+pub fn save_copy(json: &str, name: &str) -> bool {
+    shell("copy").is_some_and(|copy| {
+        copy.call2(&JsValue::NULL, &json.into(), &name.into())
+            .is_ok()
+    })
+}
+
+/// Puts the newer edition in the place of this one and loads the page anew.
+pub fn take_over() {
+    if let Some(take_over) = shell("takeOver") {
+        let _ = take_over.call0(&JsValue::NULL);
+    }
+}
+
+/// Whether a newer edition of the page waits.
+#[hook]
+pub fn use_edition() -> bool {
+    let waits = use_state_eq(|| false);
+    {
+        let waits = waits.clone();
+        use_effect_with((), move |()| {
+            let document = web_sys::window().and_then(|w| w.document());
+            let root = document.as_ref().and_then(|d| d.document_element());
+            let look = move || {
+                waits.set(
+                    root.as_ref()
+                        .is_some_and(|root| root.has_attribute("data-edition")),
+                );
+            };
+            // It may have come before the program did.
+            look();
+            let look = Closure::<dyn FnMut()>::new(look);
+            if let Some(document) = &document {
+                let _ = document
+                    .add_event_listener_with_callback("edition", look.as_ref().unchecked_ref());
+            }
+            move || {
+                if let Some(document) = document {
+                    let _ = document.remove_event_listener_with_callback(
+                        "edition",
+                        look.as_ref().unchecked_ref(),
+                    );
+                }
+                drop(look);
+            }
+        });
+    }
+    *waits
+}
+
 /// A countdown that counts nothing itself: it compares clocks, so that a sleeping page is right when it wakes.
 /// Gives what is left, and a way to start it and to stop it.
 #[hook]

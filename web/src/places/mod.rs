@@ -3,6 +3,7 @@
 pub mod answer;
 pub mod ask;
 pub mod drafts;
+pub mod edition;
 pub mod emergency;
 pub mod exact;
 pub mod measure;

@@ -80,7 +80,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { answer::density(shown) }
                 if worth_showing(shown) {
                     { working(shown) }
-                    <Share text={shown.as_text().join("\n")} />
+                    <Share text={shown.as_text().join("\n")} state={props.ask.state.clone()} />
                 }
             </div>
         </main>

@@ -61,6 +61,11 @@ pub fn from_copy(name: &str) -> String {
     }
 }
 
+/// The name of the file that carries a plan.
+pub fn file_name(id: DraftId, own: &str) -> String {
+    ["Ionwright, ", &name(id, own), ".html"].concat()
+}
+
 /// What a draft is, in a line.
 pub fn line(draft: &Draft) -> String {
     let process = draft.text(at::PROCESS);

@@ -89,6 +89,16 @@ pub const COPY: &str = "Copy";
 pub const COPIED: &str = "Copied";
 /// Prints the plan.
 pub const PRINT: &str = "Print";
+/// Saves the page as a file that carries the plan.
+pub const SAVE_COPY: &str = "Save this page with the plan";
+/// It was handed to the browser.
+pub const SAVED_COPY: &str = "Saved among your downloads";
+/// It was not.
+pub const NO_COPY: &str = "This page cannot be saved here";
+/// A newer edition of the page is ready.
+pub const EDITION: &str = "A new edition of this page is ready. What you typed stays.";
+/// Loads it.
+pub const TAKE_OVER: &str = "Use it now";
 
 /// The emergency lines, in the order of urgency.
 pub const EMERGENCY_LINES: &[(&str, &str)] = &[
