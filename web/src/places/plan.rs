@@ -90,7 +90,7 @@ pub fn Plan(props: &PlanProps) -> Html {
 /// The words for what the piece is made of, for the drawing.
 pub fn core(state: &State) -> &'static str {
     match state.draft.scoped(at::BASE) {
-        "copper" | "graphite" | "silver" => "the piece, sealed and coated",
+        "copper" | "graphite" | "silver" => "sealed, coated",
         id => match words::metal(id) {
             "" => "the piece",
             name => name,
