@@ -483,6 +483,9 @@ pub struct InputUsed {
     pub at: FieldPath,
     /// Its likely value.
     pub value: quantity::AnyQuantity,
+    /// Where it usually lies, in the value's own unit: a catalogue's lowest and highest, a display's half step to either
+    /// side, else what two in three lie between. None for what is taken as exact.
+    pub band: Option<(f64, f64)>,
     /// Where that comes from.
     pub origin: Origin,
 }
@@ -501,12 +504,17 @@ pub enum Origin {
 impl Serialize for InputUsed {
     fn serialize<S: Serializer>(&self, s: S) -> Result<S::Ok, S::Error> {
         use serde::ser::SerializeMap;
-        let mut map = s.serialize_map(Some(3))?;
+        let mut map = s.serialize_map(None)?;
         map.serialize_entry("at", &self.at)?;
-        map.serialize_entry(
-            &format!("value_{}", self.value.key_unit),
-            &unsigned_zero(self.value.si),
-        )?;
+        let mut number = |name: &str, si: f64| {
+            let key = [name, self.value.key_unit].concat();
+            map.serialize_entry(&key, &unsigned_zero(si))
+        };
+        number("value_", self.value.si)?;
+        if let Some((low, high)) = self.band {
+            number("low_", low)?;
+            number("high_", high)?;
+        }
         map.serialize_entry("origin", &self.origin)?;
         map.end()
     }

@@ -27,15 +27,25 @@ pub fn answer(catalogue: &Catalogue, job: &Job) -> Answer {
     answer_with(catalogue, job, Vec::new())
 }
 
-/// The same for a job in whose reading `problems` were met.
-pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>) -> Answer {
-    let mut plan = resolve(catalogue, job, &mut problems);
+/// A job resolved, its advised densities filled in, and what ruled each.
+pub(crate) fn prepare(
+    catalogue: &Catalogue,
+    job: &Job,
+    problems: &mut Vec<Problem>,
+) -> (Plan, Vec<Option<Ruling>>) {
+    let mut plan = resolve(catalogue, job, problems);
     if !plan.stopped_by.is_empty() {
         for step in &mut plan.steps {
             step.drive = None;
         }
     }
     let rulings = advise(&mut plan);
+    (plan, rulings)
+}
+
+/// The same for a job in whose reading `problems` were met.
+pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>) -> Answer {
+    let (plan, rulings) = prepare(catalogue, job, &mut problems);
     let inputs = plan.inputs.likely();
     let mut likely = Run::for_plan(&plan);
     run(&plan, &inputs, None, &mut likely);

@@ -35,6 +35,50 @@ pub struct Inputs {
     values: Vec<f64>,
 }
 
+impl Input {
+    /// Where the value usually lies: a catalogue's lowest and highest, a display's half step to either side, else what two
+    /// in three lie between. None for what is known exactly.
+    fn band(&self) -> Option<(f64, f64)> {
+        let likely = self.likely.si;
+        let (low, high) = match self.spread {
+            Spread::None => return None,
+            Spread::Lognormal { frac } => (likely / (1.0 + frac), likely * (1.0 + frac)),
+            Spread::Normal { sd } => (likely - sd, likely + sd),
+            Spread::Triangle { low, high } => (likely * low, likely * high),
+            Spread::Uniform { half } => (likely - half, likely + half),
+        };
+        let (least, most) = self.bounds;
+        Some((low.clamp(least, most), high.clamp(least, most)))
+    }
+}
+
+/// The drawn values of the uncertain inputs, and the likely ones of the rest.
+pub struct Draws {
+    likely: Inputs,
+    columns: Vec<(usize, [f64; POINTS])>,
+}
+
+impl Draws {
+    /// The uncertain inputs, by their place in the list.
+    pub fn uncertain(&self) -> impl Iterator<Item = usize> + '_ {
+        self.columns.iter().map(|(n, _)| *n)
+    }
+
+    /// Calls `each` with every sample in turn; the values are overwritten in place. The inputs that `held` names keep
+    /// their likely value.
+    pub fn each(&self, held: impl Fn(usize) -> bool, mut each: impl FnMut(usize, &Inputs)) {
+        let mut inputs = self.likely.clone();
+        for point in 0..POINTS {
+            for (n, drawn) in &self.columns {
+                if !held(*n) {
+                    inputs.values[*n] = drawn[point];
+                }
+            }
+            each(point, &inputs);
+        }
+    }
+}
+
 impl InputList {
     /// Adds an input and gives its place.
     pub fn add(&mut self, input: Input) -> InputId {
@@ -54,28 +98,33 @@ impl InputList {
         }
     }
 
+    /// The address of the input at a place in the list.
+    pub fn at(&self, n: usize) -> &FieldPath {
+        &self.all[n].at
+    }
+
     /// Whether any input is uncertain.
     pub fn any_spread(&self) -> bool {
         self.all.iter().any(|i| i.spread != Spread::None)
     }
 
-    /// Calls `each` with every sample in turn; the values are overwritten in place.
-    pub fn for_each_sample(&self, mut each: impl FnMut(usize, &Inputs)) {
-        let mut inputs = self.likely();
-        let variates: Vec<Option<Variate>> = self
-            .all
-            .iter()
-            .map(|i| (i.spread != Spread::None).then(|| Variate::of(i.at.as_str())))
-            .collect();
-        for point in 0..POINTS {
-            for ((value, input), variate) in inputs.values.iter_mut().zip(&self.all).zip(&variates)
-            {
-                if let Some(variate) = variate {
-                    let drawn = input.spread.at(input.likely.si, variate, point);
-                    *value = drawn.clamp(input.bounds.0, input.bounds.1);
-                }
-            }
-            each(point, &inputs);
+    /// The drawn values of every uncertain input at all points.
+    pub fn draws(&self) -> Draws {
+        let uncertain = self.all.iter().enumerate();
+        let columns = uncertain.filter(|(_, i)| i.spread != Spread::None);
+        Draws {
+            likely: self.likely(),
+            columns: columns
+                .map(|(n, input)| {
+                    let variate = Variate::of(input.at.as_str());
+                    let mut drawn = [0.0; POINTS];
+                    for (point, value) in drawn.iter_mut().enumerate() {
+                        let at = input.spread.at(input.likely.si, &variate, point);
+                        *value = at.clamp(input.bounds.0, input.bounds.1);
+                    }
+                    (n, drawn)
+                })
+                .collect(),
         }
     }
 
@@ -86,6 +135,7 @@ impl InputList {
             .map(|i| InputUsed {
                 at: i.at.clone(),
                 value: i.likely,
+                band: i.band(),
                 origin: i.origin,
             })
             .collect()

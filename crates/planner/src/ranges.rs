@@ -101,13 +101,16 @@ impl Ranges {
         let kept: [Kept; MOST_STEPS] = likely.kept();
         let mut columns = vec![[0.0; POINTS]; width];
         let mut sample = Run::for_plan(plan);
-        plan.inputs.for_each_sample(|point, inputs| {
-            run(plan, inputs, Some(&kept), &mut sample);
-            fill(&sample, &mut row);
-            for (column, value) in columns.iter_mut().zip(&row) {
-                column[point] = *value;
-            }
-        });
+        plan.inputs.draws().each(
+            |_| false,
+            |point, inputs| {
+                run(plan, inputs, Some(&kept), &mut sample);
+                fill(&sample, &mut row);
+                for (column, value) in columns.iter_mut().zip(&row) {
+                    column[point] = *value;
+                }
+            },
+        );
         Self {
             likely: first,
             columns,

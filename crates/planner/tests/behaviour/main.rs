@@ -9,6 +9,7 @@ mod generator;
 mod identities;
 mod keys;
 mod mutations;
+mod narrowing;
 mod notices;
 mod problems;
 mod properties;

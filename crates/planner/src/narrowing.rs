@@ -1,0 +1,118 @@
+//! "Measure this first": how much of the range remains if one input were known exactly.
+
+use crate::answering::prepare;
+use crate::job::Job;
+use crate::path::FieldPath;
+use crate::plan::{Plan, PlanBath, PlanUntil};
+use crate::run::{PieceRun, Run, run};
+use chemistry::Catalogue;
+use quantity::{POINTS, Quantity, Range, Ratio, Thickness};
+use serde::Serialize;
+
+/// What knowing one input exactly would do to the range.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Narrowed {
+    /// The input.
+    pub at: FieldPath,
+    /// What remains of the range's width, 0 to 1; 0 where this input alone makes the range.
+    #[serde(rename = "remains_ratio")]
+    pub remains: Ratio,
+}
+
+/// Less than this is not worth a measurement.
+const WORTH: f64 = 0.02;
+
+/// For every uncertain input what remains of the range of the main outcome if it lay exactly at its likely value; the one
+/// that narrows most first. Inputs that narrow it by less than 2 % are left out.
+///
+/// The main outcome is what the layer or the etch comes to: the depth in an etch, the thinnest place where the last step
+/// ends by it, else the mean; of several pieces the average of their ranges, each as a share of its own likely value.
+/// Where no layer can be said (no efficiency is known), it is the time.
+pub fn narrowing(catalogue: &Catalogue, job: &Job) -> Vec<Narrowed> {
+    let (plan, _) = prepare(catalogue, job, &mut Vec::new());
+    let draws = plan.inputs.draws();
+    let mut out = Run::for_plan(&plan);
+    run(&plan, &plan.inputs.likely(), None, &mut out);
+    let outcome = Outcome::of(&plan, &out);
+    let likely: Vec<f64> = (0..outcome.slots(&plan))
+        .map(|n| outcome.read(n, &out))
+        .collect();
+    let kept = out.kept();
+    let mut samples = vec![[0.0; POINTS]; likely.len()];
+    let mut width = |held: Option<usize>| -> f64 {
+        draws.each(
+            |n| held == Some(n),
+            |point, inputs| {
+                run(&plan, inputs, Some(&kept), &mut out);
+                for (n, column) in samples.iter_mut().enumerate() {
+                    column[point] = outcome.read(n, &out);
+                }
+            },
+        );
+        let each = samples.iter_mut().zip(&likely);
+        each.filter(|(_, likely)| **likely > 0.0)
+            .map(|(column, likely)| {
+                let range = Range::of_samples(Ratio::from_si(*likely), column);
+                (range.high.si() - range.low.si()) / likely
+            })
+            .sum()
+    };
+    let whole = width(None);
+    let mut all: Vec<Narrowed> = draws
+        .uncertain()
+        .filter_map(|n| {
+            let remains = width(Some(n)) / whole;
+            (remains < 1.0 - WORTH).then(|| Narrowed {
+                at: plan.inputs.at(n).clone(),
+                remains: Ratio::from_si(remains),
+            })
+        })
+        .collect();
+    all.sort_by(|a, b| a.remains.si().total_cmp(&b.remains.si()));
+    all
+}
+
+/// Which number stands for the whole answer.
+enum Outcome {
+    /// Of each piece.
+    Layer(fn(&PieceRun) -> Option<Thickness>),
+    /// Of the whole job.
+    Time,
+}
+
+impl Outcome {
+    fn of(plan: &Plan, likely: &Run) -> Self {
+        let by_thinnest = plan
+            .steps
+            .last()
+            .is_some_and(|s| matches!(s.until, Some(PlanUntil::Thinnest(_))));
+        let etches = plan.bath.as_ref().is_some_and(PlanBath::etches);
+        let read: fn(&PieceRun) -> Option<Thickness> = if etches {
+            |p| p.depth
+        } else if by_thinnest && likely.pieces.iter().all(|p| p.thinnest.is_some()) {
+            |p| p.thinnest
+        } else {
+            |p| p.mean
+        };
+        if likely.pieces.iter().any(|p| read(p).is_some()) {
+            Self::Layer(read)
+        } else {
+            Self::Time
+        }
+    }
+
+    fn slots(&self, plan: &Plan) -> usize {
+        match self {
+            Self::Layer(_) => plan.pieces.len(),
+            Self::Time => 1,
+        }
+    }
+
+    /// 0 where it is absent: that never depends on the sample.
+    fn read(&self, n: usize, out: &Run) -> f64 {
+        match self {
+            Self::Layer(read) => read(&out.pieces[n]).map_or(0.0, Quantity::si),
+            Self::Time => out.time.map_or(0.0, Quantity::si),
+        }
+    }
+}
