@@ -105,6 +105,15 @@ impl<Q: Quantity> Range<Q> {
         }
     }
 
+    /// The same range of another kind.
+    pub fn map<R>(self, mut f: impl FnMut(f64) -> R) -> Range<R> {
+        Range {
+            likely: f(self.likely.si()),
+            low: f(self.low.si()),
+            high: f(self.high.si()),
+        }
+    }
+
     /// From the likely value and all samples (reordered in place). Samples that are not numbers are a defect of the
     /// caller; they sort to the ends and widen the range rather than hide.
     pub fn of_samples(likely: Q, samples: &mut [f64; POINTS]) -> Self {
