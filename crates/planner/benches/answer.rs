@@ -54,8 +54,8 @@ fn pendant() -> Value {
         "place": "shop"})
 }
 
-/// Ten unlike pieces on one bar with their contacts, four steps, areas that grow; one piece leaves early, one comes late.
-fn ten_pieces() -> Value {
+/// Ten unlike pieces on one bar, four steps, areas that grow; one piece leaves early, one comes late.
+fn ten_pieces(contacts: &str) -> Value {
     let ids: Vec<String> = (1..=10).map(|n| format!("p{n}")).collect();
     let mut pieces: Vec<Value> = ids
         .iter()
@@ -83,7 +83,7 @@ fn ten_pieces() -> Value {
         "steps": [step(1, 150.0, json!({"time_s": 1200})), step(2, 80.0, json!({"mean_m": 4e-5})),
             step(3, 100.0, json!({"time_s": 14400})), step(4, 80.0, json!({"thinnest_m": 1e-4}))],
         "supply": {"constant_current": {"highest_A": 5, "display_step_A": 0.01, "highest_V": 12}},
-        "effects": {"growth": "on", "contacts": "on"}})
+        "effects": {"growth": "on", "contacts": contacts}})
 }
 
 fn read(question: &Value) -> Job {
@@ -99,7 +99,8 @@ fn answers(c: &mut Criterion) {
         ("ring, covered and grown", ring()),
         ("three leaves", leaves()),
         ("etched pendant", pendant()),
-        ("ten pieces, four steps", ten_pieces()),
+        ("ten pieces, four steps", ten_pieces("off")),
+        ("ten pieces, four steps, contacts", ten_pieces("on")),
     ] {
         let job = read(&question);
         let answered: Answer = answer(&catalogue, &job);

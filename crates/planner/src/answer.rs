@@ -448,6 +448,18 @@ pub enum LimitKind {
     LineVanishes,
     /// The bath runs below its floor of metal.
     BathRunsLow,
+    /// Vessels in series hold unlike areas.
+    VesselsUneven,
+    /// A contact takes so many volts that its piece falls behind and the others get more.
+    PoorContact,
+    /// The counter electrode is small beside the work.
+    CounterTooSmall,
+    /// The counter electrode carries more than it bears.
+    CounterTooDense,
+    /// More current than the bath's volume bears.
+    BathOverloaded,
+    /// The ends of a bar get more, or less, than its middle.
+    BarEnds,
 }
 
 impl LimitKind {
@@ -471,6 +483,12 @@ impl LimitKind {
         Self::TooDeepForResist,
         Self::LineVanishes,
         Self::BathRunsLow,
+        Self::VesselsUneven,
+        Self::PoorContact,
+        Self::CounterTooSmall,
+        Self::CounterTooDense,
+        Self::BathOverloaded,
+        Self::BarEnds,
     ];
 }
 

@@ -3,8 +3,8 @@
 use crate::inputs::Inputs;
 use crate::plan::{Plan, PlanPart, PlanPiece, PlanSurface};
 use core::f64::consts::PI;
-use geometry::Shape;
 use geometry::shape::wire_side;
+use geometry::{Shape, Surface};
 use quantity::{Fraction, Length, Quantity, Ratio, WorkArea};
 
 /// An area in m2 that grows with the thickness h of the layer on it: a + b h + c h^2.
@@ -29,11 +29,33 @@ impl Growing {
         x * (a + b * (h + x / 2.0) + c * (h * h + h * x + x * x / 3.0))
     }
 
-    fn plus(self, other: Self) -> Self {
+    /// The layer that a volume makes over one of `h`: the reverse of [`Growing::volume`].
+    pub(crate) fn layer(&self, h: f64, volume: f64) -> f64 {
+        let [_, b, c] = self.0;
+        let area = self.area(h);
+        // Of a quadratic, written so that a flat sheet loses nothing.
+        let b = b + 2.0 * c * h;
+        let mut x = 2.0 * volume / (area + (area * area + 2.0 * b * volume).sqrt());
+        if c > 0.0 {
+            // The cube's share is small: Newton's error is squared at every turn.
+            for _ in 0..3 {
+                x -= (self.volume(h, x) - volume) / self.area(h + x);
+            }
+        }
+        x
+    }
+
+    /// The same, counted from a layer of `h` on.
+    pub(crate) fn from(self, h: f64) -> Self {
+        let [_, b, c] = self.0;
+        Self([self.area(h), b + 2.0 * c * h, c])
+    }
+
+    pub(crate) fn plus(self, other: Self) -> Self {
         Self(core::array::from_fn(|n| self.0[n] + other.0[n]))
     }
 
-    fn times(self, factor: f64) -> Self {
+    pub(crate) fn times(self, factor: f64) -> Self {
         Self(self.0.map(|x| x * factor))
     }
 
@@ -59,47 +81,92 @@ pub(crate) struct Body {
 
 /// Measures a piece with one set of values.
 pub(crate) fn measure(plan: &Plan, piece: &PlanPiece, inputs: &Inputs) -> Body {
-    let mut own = match piece_area(piece, inputs) {
-        Some(area) => Growing([area.si(), 0.0, 0.0]),
-        None => Growing([f64::NAN; 3]),
+    let mut body = Body {
+        count: f64::from(piece.count),
+        own: Growing([f64::NAN; 3]),
+        scale: f64::NAN,
+        ..Body::default()
     };
-    let mut wire = Growing([wire_area(piece, inputs).si(), 0.0, 0.0]);
-    if plan.growth {
-        own = grown(piece, inputs, own);
-        if let Some((d, _, _)) = piece.wires {
-            wire = Growing::wire(wire.0[0], inputs.get::<Length>(d).si());
+    match &piece.surface {
+        None => {}
+        Some(PlanSurface::Area(one_side, sides, texture)) => {
+            let area = inputs.get::<WorkArea>(*one_side)
+                * f64::from(*sides)
+                * inputs.get::<Ratio>(*texture).si();
+            body.own = Growing([area.si(), 0.0, 0.0]);
+        }
+        Some(PlanSurface::Parts(parts)) => {
+            let mut sum = Growing::default();
+            for (n, part) in parts.iter().enumerate() {
+                let shape = part.shape.map_sizes(|n, _| inputs.get(part.sizes[n]));
+                let surface = shape.surface();
+                if n == 0 {
+                    body.scale = shape.scale_with(&surface).si();
+                }
+                let area = match piece.open {
+                    Some(_) => face(&shape, &surface, if piece.art.both { 2.0 } else { 1.0 }),
+                    None => wetted(part, &shape, surface, inputs),
+                };
+                let area = area.si() * f64::from(part.times);
+                let part = if plan.growth {
+                    of_shape(&shape, area, surface.total().si())
+                } else {
+                    Growing([area, 0.0, 0.0])
+                };
+                sum = sum.plus(part);
+            }
+            body.own = sum;
         }
     }
-    Body {
-        count: f64::from(piece.count),
-        own,
-        wire,
-        both: own.plus(wire),
-        scale: scale(piece, inputs).map_or(f64::NAN, Quantity::si),
+    // What a mask leaves open, and what the model leaves out.
+    let open = piece.open.map_or(1.0, |id| inputs.get::<Fraction>(id).si());
+    body.own = body
+        .own
+        .times(inputs.get::<Ratio>(piece.factor).si() * open);
+    if let Some((d, wet, wires)) = piece.wires {
+        let d: Length = inputs.get(d);
+        let area = wire_side(d, inputs.get(wet)).si() * f64::from(wires);
+        body.wire = if plan.growth {
+            Growing::wire(area, d.si())
+        } else {
+            Growing([area, 0.0, 0.0])
+        };
     }
+    body.both = body.own.plus(body.wire);
+    body
 }
 
-/// A piece's area with how it grows: part by part, in proportion to the whole.
-fn grown(piece: &PlanPiece, inputs: &Inputs, flat: Growing) -> Growing {
-    let Some(PlanSurface::Parts(parts)) = &piece.surface else {
-        return flat;
+/// The wetted surface of a part: its outside with the texture, its inside without. Of a cap's wall the flat rim is cut, so
+/// it has none of the outside's texture.
+fn wetted(part: &PlanPart, shape: &Shape, surface: Surface, inputs: &Inputs) -> WorkArea {
+    let texture: Ratio = inputs.get(part.texture);
+    if part.in_recess {
+        let surface = surface.in_recess();
+        return surface.outside * texture.si() + surface.inside;
+    }
+    let rim = match *shape {
+        Shape::Cap {
+            outer_d, inner_d, ..
+        } => (outer_d.by(outer_d) - inner_d.by(inner_d)) * core::f64::consts::FRAC_PI_4,
+        _ => WorkArea::from_si(0.0),
     };
-    let mut sum = Growing::default();
-    for part in parts {
-        let shape = part.shape.map_sizes(|n, _| inputs.get(part.sizes[n]));
-        sum = sum.plus(of_shape(&shape).times(f64::from(part.times)));
-    }
-    let [a, ..] = sum.0;
-    if a > 0.0 {
-        sum.times(flat.0[0] / a)
-    } else {
-        flat
+    (surface.outside - rim) * texture.si() + rim + surface.inside
+}
+
+/// The masked faces of a flat shape in an etch, one or both, without its edges, which are taped; of any other shape all its
+/// surface.
+fn face(shape: &Shape, surface: &Surface, faces: f64) -> WorkArea {
+    match *shape {
+        Shape::Sheet { length, width, .. } => length.by(width) * faces,
+        Shape::Disc { diameter, .. } => {
+            diameter.by(diameter) * (core::f64::consts::FRAC_PI_4 * faces)
+        }
+        _ => surface.total(),
     }
 }
 
-/// How the surface of a shape grows.
-fn of_shape(shape: &Shape) -> Growing {
-    let area = shape.surface().total().si();
+/// How a shape's wetted area of `area` grows, where `smooth` is all its surface.
+fn of_shape(shape: &Shape, area: f64, smooth: f64) -> Growing {
     let wire = match *shape {
         Shape::Torus { wire_d, .. }
         | Shape::Coil { wire_d, .. }
@@ -115,7 +182,9 @@ fn of_shape(shape: &Shape) -> Growing {
         | Shape::Cone { .. }
         | Shape::Frustum { .. }
         | Shape::Crystal { .. } => {
-            return Growing([area, 4.0 * (PI * area).sqrt(), 4.0 * PI]);
+            // With its texture: the whole times the ball of the smooth surface over that.
+            let times = area / smooth;
+            return Growing([area, 4.0 * (PI * smooth).sqrt() * times, 4.0 * PI * times]);
         }
         Shape::Band { .. }
         | Shape::HalfRound { .. }
@@ -136,94 +205,6 @@ fn of_shape(shape: &Shape) -> Growing {
         | Shape::Feather { .. } => return Growing([area, 0.0, 0.0]),
     };
     Growing::wire(area, wire.si())
-}
-
-/// Surface of a piece without its wires.
-fn piece_area(piece: &PlanPiece, inputs: &Inputs) -> Option<WorkArea> {
-    let factor: Ratio = inputs.get(piece.factor);
-    if let Some(open) = piece.open {
-        return exposed(piece, inputs).map(|a| a * factor.si() * inputs.get::<Fraction>(open).si());
-    }
-    let area = match piece.surface.as_ref()? {
-        PlanSurface::Area(one_side, sides, texture) => {
-            inputs.get::<WorkArea>(*one_side)
-                * f64::from(*sides)
-                * inputs.get::<Ratio>(*texture).si()
-        }
-        PlanSurface::Parts(parts) => parts
-            .iter()
-            .map(|part| {
-                let surface = part
-                    .shape
-                    .map_sizes(|n, _| inputs.get(part.sizes[n]))
-                    .surface();
-                let surface = if part.in_recess {
-                    surface.in_recess()
-                } else {
-                    surface
-                };
-                let texture: Ratio = inputs.get(part.texture);
-                let rim = if part.in_recess {
-                    WorkArea::from_si(0.0)
-                } else {
-                    rim(part, inputs)
-                };
-                ((surface.outside - rim) * texture.si() + rim + surface.inside)
-                    * f64::from(part.times)
-            })
-            .sum(),
-    };
-    Some(area * factor.si())
-}
-
-/// The masked faces of a sheet in an etch: one, or both where it is etched from both; its edges are taped.
-fn exposed(piece: &PlanPiece, inputs: &Inputs) -> Option<WorkArea> {
-    let faces = if piece.art.both { 2.0 } else { 1.0 };
-    match piece.surface.as_ref()? {
-        PlanSurface::Area(one_side, sides, texture) => Some(
-            inputs.get::<WorkArea>(*one_side)
-                * f64::from(*sides)
-                * inputs.get::<Ratio>(*texture).si(),
-        ),
-        PlanSurface::Parts(parts) => Some(
-            parts
-                .iter()
-                .map(|part| {
-                    let shape = part.shape.map_sizes(|n, _| inputs.get(part.sizes[n]));
-                    face(&shape, faces) * f64::from(part.times)
-                })
-                .sum(),
-        ),
-    }
-}
-
-/// So many faces of a flat shape without its edges; of any other shape all its surface.
-fn face(shape: &Shape, faces: f64) -> WorkArea {
-    match *shape {
-        Shape::Sheet { length, width, .. } => length.by(width) * faces,
-        Shape::Disc { diameter, .. } => {
-            diameter.by(diameter) * (core::f64::consts::FRAC_PI_4 * faces)
-        }
-        _ => shape.surface().total(),
-    }
-}
-
-/// The flat rim of a cap's wall: it is cut, so it has none of the outside's texture.
-fn rim(part: &PlanPart, inputs: &Inputs) -> WorkArea {
-    match part.shape.map_sizes(|n, _| inputs.get(part.sizes[n])) {
-        Shape::Cap {
-            outer_d, inner_d, ..
-        } => (outer_d.by(outer_d) - inner_d.by(inner_d)) * core::f64::consts::FRAC_PI_4,
-        _ => WorkArea::from_si(0.0),
-    }
-}
-
-fn wire_area(piece: &PlanPiece, inputs: &Inputs) -> WorkArea {
-    piece
-        .wires
-        .map_or(WorkArea::from_si(0.0), |(d, wet, wires)| {
-            wire_side(inputs.get(d), inputs.get(wet)) * f64::from(wires)
-        })
 }
 
 /// Half the longest size: the scale evenness is judged on.

@@ -9,6 +9,7 @@ use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanPiece, PlanStep};
 use crate::run::{BathRun, PieceRun, Run, StepRun};
 use crate::value::Named;
+use crate::vessel;
 use chemistry::solution::Column;
 use chemistry::touch::{Verdict, touch, touch_metal};
 use chemistry::{Choosable, NoteId, Setting};
@@ -60,6 +61,7 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
         all.extend(bore(piece, &likely.pieces[n]));
         etch(piece, &likely.pieces[n], plan, &mut all);
     }
+    vessel::limits(plan, likely, &mut all);
     let baths = plan.baths.iter().zip(&likely.baths);
     all.extend(baths.filter_map(|(bath, run)| runs_low(plan, bath, run)));
     all

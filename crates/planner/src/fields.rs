@@ -395,6 +395,9 @@ pub const FACING: Field<CounterArea> = Field::new(
 );
 /// Distance to the counter electrode.
 pub const DISTANCE: Field<Length> = mm("distance_m", 5.0, 1000.0);
+/// Length of the counter electrode over that of the bar, centre of the first piece to centre of the last.
+pub const OVER_BAR: Field<Ratio> =
+    Field::new("over_bar_ratio", Ratio::of_si(0.05), Ratio::of_si(20.0), "");
 /// Temperature of a step.
 pub const TEMPERATURE: Field<Temperature> = Field::new(
     "temperature_K",

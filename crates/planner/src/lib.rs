@@ -46,6 +46,7 @@ mod share;
 mod stage;
 pub mod uses;
 pub mod value;
+mod vessel;
 pub mod working;
 
 pub use answer::Answer;

@@ -13,8 +13,8 @@ use chemistry::{Cited, Process, Stirring};
 use field::Row;
 use geometry::Shape;
 use quantity::{
-    Concentration, CounterArea, Current, CurrentDensity, Length, Mass, Temperature, Thickness,
-    Time, Voltage,
+    Concentration, CounterArea, Current, CurrentDensity, Length, Mass, Ratio, Temperature,
+    Thickness, Time, Voltage,
 };
 
 /// A job ready to run.
@@ -226,6 +226,8 @@ pub struct PlanBath {
     pub volume: Option<InputId>,
     /// The counter electrode's material.
     pub counter: Option<&'static Material>,
+    /// Its length over that of the bar.
+    pub over_bar: Option<Ratio>,
     /// Its facing area.
     pub facing: Option<CounterArea>,
     /// Metals whose balance is kept: each with what the job says of it.

@@ -6,7 +6,7 @@
 use crate::body::{Body, measure};
 use crate::inputs::Inputs;
 use crate::plan::{MOST_METALS, Plan};
-use crate::share::Branch;
+use crate::share::{Branch, Load};
 use crate::stage::Sample;
 use crate::{balance, groove};
 use field::Evenness;
@@ -36,6 +36,8 @@ pub struct Run {
     pub charge: Option<Charge>,
     pub(crate) bodies: Vec<Body>,
     pub(crate) branches: Vec<Branch>,
+    /// Of the stage's vessels.
+    pub(crate) loads: Vec<Load>,
     /// What these values' own settings would lay, and what the kept ones do.
     pub(crate) aimed: Vec<Coat>,
     pub(crate) real: Vec<Coat>,
@@ -240,6 +242,13 @@ impl Run {
             charge: None,
             bodies: vec![Body::default(); pieces],
             branches: vec![Branch::default(); pieces],
+            loads: Vec::with_capacity(
+                plan.steps
+                    .iter()
+                    .map(|s| s.vessels.len())
+                    .max()
+                    .unwrap_or(0),
+            ),
             aimed: vec![Coat::default(); pieces],
             real: vec![Coat::default(); pieces],
         }

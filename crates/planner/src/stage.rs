@@ -1,7 +1,7 @@
 //! One stage of a step: what to set, how long, what is laid.
 
 use crate::bench;
-use crate::body::Body;
+use crate::body::{Body, Growing};
 use crate::even::{efficiency, min_ratio, spread_on};
 use crate::groove;
 use crate::inputs::Inputs;
@@ -346,26 +346,18 @@ impl<'a> Sample<'a> {
     /// Where all pieces have one density: the effective charge by area that a pass lays on each.
     fn common_charge(&self, v: Vessel, load: &Load, pass: Pass, out: &Run) -> f64 {
         let charge = self.efficiency(v, load.density) * pass.flows * pass.seconds;
-        let mut u = charge / load.area;
         if self.plan.contacts || !self.plan.growth {
-            return u;
+            return charge / load.area;
         }
-        // Newton on a sum of cubics that rises and bends upwards: it closes from above and never leaves.
         let coats = pass.coats(out);
-        for _ in 0..20 {
-            let (mut volume, mut slope) = (-charge, 0.0);
-            for p in v.hung {
-                let (body, on) = (&out.bodies[*p], coats[*p].all);
-                volume += body.count * self.charge(v, *p, on, u, body);
-                slope += body.count * body.both.area(on + self.layer(*p, v) * u);
-            }
-            let step = volume / slope;
-            u -= step;
-            if step.abs() <= 1e-15 * u || u.is_nan() {
-                break;
-            }
+        let mut sum = Growing::default();
+        for p in v.hung {
+            let body = &out.bodies[*p];
+            sum = sum.plus(body.both.from(coats[*p].all).times(body.count));
         }
-        u
+        // Growing areas are of metal laid down: one metal in a vessel.
+        let layer = v.hung.first().map_or(f64::NAN, |p| self.layer(*p, v));
+        sum.layer(0.0, layer * charge) / layer
     }
 
     /// The layer that a pass lays on one piece.
@@ -376,18 +368,11 @@ impl<'a> Sample<'a> {
         }
         let b = out.branches[p];
         let charge = self.efficiency(v, b.density) * pass.flows * b.share * pass.seconds;
-        let mut x = layer * charge / b.area;
-        if self.plan.growth {
-            let (body, on) = (&out.bodies[p], pass.coats(out)[p].all);
-            for _ in 0..20 {
-                let step = (body.both.volume(on, x) - layer * charge) / body.both.area(on + x);
-                x -= step;
-                if step.abs() <= 1e-15 * x || x.is_nan() {
-                    break;
-                }
-            }
+        if !self.plan.growth {
+            return layer * charge / b.area;
         }
-        x
+        let on = pass.coats(out)[p].all;
+        out.bodies[p].both.layer(on, layer * charge)
     }
 
     /// Lays what so many seconds lay: on what own settings would give (`aimed`), or on what is really there.
@@ -398,9 +383,15 @@ impl<'a> Sample<'a> {
             seconds,
             aimed,
         };
-        for v in self.vessels() {
-            let load = self.share(v, flows, out, aimed);
+        for (n, v) in self.vessels().enumerate() {
+            // What is really there has been shared as it was shown.
+            let load = match out.loads.get(n) {
+                Some(load) if !aimed => *load,
+                _ => self.share(v, flows, out, aimed),
+            };
             let common = self.common_charge(v, &load, pass, out);
+            let lays = v.bath.lays.as_ref();
+            let mut charge = 0.0;
             for p in v.hung {
                 let on = pass.coats(out)[*p].all;
                 let x = self.laid(v, *p, common, pass, out);
@@ -435,15 +426,15 @@ impl<'a> Sample<'a> {
                 coat.thick += at(si(table.map(|t| t.max_over_mean)));
                 coat.inside += at(si(table.and_then(|t| t.inside_over_mean)));
                 if let Some(moved) = self.moved(*p, v) {
-                    let all = body.count * (own + wire) / moved.equivalent.si();
-                    for (n, hold) in v.bath.metals.iter().enumerate() {
-                        for (id, k) in moved.parts() {
-                            if *id == hold.metal {
-                                out.baths[v.place].taken[n] += all * k.si();
-                            }
-                        }
+                    let by_mass = body.count * (own + wire) / moved.equivalent.si();
+                    match lays {
+                        Some(_) => charge += by_mass,
+                        None => take(v, moved, by_mass, out),
                     }
                 }
+            }
+            if let Some(moved) = lays {
+                take(v, moved, charge, out);
             }
         }
     }
@@ -452,6 +443,7 @@ impl<'a> Sample<'a> {
     pub(crate) fn shows(&self, flows: f64, out: &mut Run) -> StepRun {
         let mut density = f64::NAN;
         let mut densest = f64::NAN;
+        out.loads.clear();
         // Of no vessel and of no current there is nothing to say.
         let nothing = if self.step.vessels.is_empty() || flows.is_nan() {
             f64::NAN
@@ -467,6 +459,7 @@ impl<'a> Sample<'a> {
         };
         for v in self.vessels() {
             let load = self.share(v, flows, out, false);
+            out.loads.push(load);
             raise(&mut density, load.density);
             let (own, whole) = volts(v.bath, self.inputs, &load);
             ohmic += own;
@@ -500,6 +493,17 @@ impl<'a> Sample<'a> {
             power: some(all * flows),
             wasted: some::<Fraction>(wasted / vessels),
             ..StepRun::default()
+        }
+    }
+}
+
+/// Books what a charge of effective current moves of each of a metal's elements.
+fn take(v: Vessel, moved: &Moved, charge: f64, out: &mut Run) {
+    for (n, hold) in v.bath.metals.iter().enumerate() {
+        for (id, k) in moved.parts() {
+            if *id == hold.metal {
+                out.baths[v.place].taken[n] += charge * k.si();
+            }
         }
     }
 }

@@ -262,6 +262,7 @@ impl Reader<'_> {
             passed: None,
             holds: Vec::new(),
             counter: Some(Counter {
+                over_bar: None,
                 material: self.usual_counter(),
                 facing: None,
                 distance: self.number(&fields::DISTANCE, at::DISTANCE),

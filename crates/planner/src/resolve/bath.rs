@@ -66,6 +66,7 @@ impl Resolver<'_> {
             distance,
             volume,
             counter: self.counter_material(bath, &counter_path),
+            over_bar: counter.and_then(|c| c.over_bar),
             facing: counter.and_then(|c| c.facing),
             metals: Vec::new(),
         })

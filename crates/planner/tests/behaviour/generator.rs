@@ -480,6 +480,7 @@ fn bath(bathed: &Bathed) -> BoxedStrategy<Bath> {
             of(select(materials)),
             of(within(&fields::FACING)),
             of(within(&fields::DISTANCE)),
+            of(within(&fields::OVER_BAR)),
             of(select(arrangements.to_vec())),
         )),
     )
@@ -492,12 +493,15 @@ fn bath(bathed: &Bathed) -> BoxedStrategy<Bath> {
                 .into_iter()
                 .map(|(metal, now, floor)| Holds { metal, now, floor })
                 .collect(),
-            counter: counter.map(|(material, facing, distance, arrangement)| Counter {
-                material,
-                facing,
-                distance,
-                arrangement,
-            }),
+            counter: counter.map(
+                |(material, facing, distance, over_bar, arrangement)| Counter {
+                    over_bar,
+                    material,
+                    facing,
+                    distance,
+                    arrangement,
+                },
+            ),
         })
         .boxed()
 }
