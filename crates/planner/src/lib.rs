@@ -47,10 +47,11 @@ mod stage;
 pub mod uses;
 pub mod value;
 mod vessel;
+pub mod ways;
 pub mod working;
 
 pub use answer::Answer;
-pub use answering::{answer, answer_with};
+pub use answering::{answer, answer_likely, answer_with};
 pub use chemistry::{
     Catalogue, Choosable, Process, Setting, Stirring, source::MethodId, source::Source,
 };
@@ -63,3 +64,4 @@ pub use path::FieldPath;
 pub use problem::{Accepted, Problem, ProblemKind};
 pub use question::{answer_line, answer_text};
 pub use value::{Maybe, Named};
+pub use ways::{WayOut, ways_out};

@@ -1,7 +1,7 @@
 //! The arithmetic of a job, for one set of input values. Called once for the likely values and once for every sample;
 //! nothing is allocated here.
 //!
-//! Inside, what is not known is not a number; it becomes absent where a value leaves ([`some`]).
+//! Inside, what is not known is not a number; it becomes absent where a value leaves (`some`).
 
 use crate::body::{Body, measure};
 use crate::inputs::Inputs;

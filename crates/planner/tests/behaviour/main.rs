@@ -16,4 +16,5 @@ mod properties;
 mod reading;
 mod support;
 mod units;
+mod ways;
 mod working;
