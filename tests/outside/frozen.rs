@@ -14,6 +14,9 @@ fn answered() -> impl Iterator<Item = (String, Value)> {
     })
 }
 
+/// Frozen when their question could not be answered yet: the line stays as it was, and is answered in full today.
+const SINCE_ANSWERED: [&str; 1] = ["problem_piece_leaves_early"];
+
 #[test]
 fn there_are_enough_of_them_and_each_is_one_line() {
     let all = frozen();
@@ -34,7 +37,7 @@ fn problems_stand_only_where_the_name_says_so() {
         let problems = answer["problems"].as_array().map_or(0, Vec::len);
         assert_eq!(
             problems > 0,
-            name.starts_with("problem_"),
+            name.starts_with("problem_") && !SINCE_ANSWERED.contains(&name.as_str()),
             "{name}: {}",
             answer["problems"]
         );

@@ -1,5 +1,6 @@
 //! Reference values and acceptance scenarios: rows of `data/` against the crates. Every row names its source.
 
+mod bar;
 mod chemistry_elements;
 mod chemistry_properties;
 mod chemistry_solutions;

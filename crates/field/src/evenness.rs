@@ -227,12 +227,13 @@ impl Evenness {
 pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
     let wa = wagner.si();
     let below = !matches!(wa.partial_cmp(&COLUMNS[0]), Some(o) if o.is_ge());
+    let along = Along::of(wa);
     let found = |entry: &Entry| Evenness {
-        min_over_mean: Ratio::from_si(look_up(&entry.min, wa)),
-        max_over_mean: Ratio::from_si(look_up(&entry.max, wa)),
-        inside_over_mean: entry.inside.map(|v| Ratio::from_si(look_up(&v, wa))),
-        bottom_over_mean: entry.bottom.map(|v| Ratio::from_si(look_up(&v, wa))),
-        twentieth_over_mean: entry.twentieth.map(|v| Ratio::from_si(look_up(&v, wa))),
+        min_over_mean: Ratio::from_si(along.look_up(&entry.min)),
+        max_over_mean: Ratio::from_si(along.look_up(&entry.max)),
+        inside_over_mean: entry.inside.map(|v| Ratio::from_si(along.look_up(&v))),
+        bottom_over_mean: entry.bottom.map(|v| Ratio::from_si(along.look_up(&v))),
+        twentieth_over_mean: entry.twentieth.map(|v| Ratio::from_si(along.look_up(&v))),
         thin_at: entry.thin_at,
         at_best: below,
         at_worst: false,
@@ -262,16 +263,40 @@ fn both(
     a.zip(b).map(|(a, b)| between(a, b))
 }
 
-fn look_up(values: &[f64; 4], wa: f64) -> f64 {
-    if wa >= COLUMNS[3] {
-        return 1.0 - (1.0 - values[3]) * COLUMNS[3] / wa;
-    }
-    match COLUMNS.iter().rposition(|&c| wa >= c) {
-        Some(left) => {
-            let (a, b) = (COLUMNS[left], COLUMNS[left + 1]);
-            let along = libm::log(wa / a) / libm::log(b / a);
-            values[left] + along * (values[left + 1] - values[left])
+/// Where a Wagner number lies among the columns: between which two, and how far along.
+#[derive(Clone, Copy)]
+enum Along {
+    /// Below the first.
+    First,
+    /// Between this one and the next.
+    Between(usize, f64),
+    /// Above the last: how much of the rest to 1 is left.
+    Beyond(f64),
+}
+
+/// Logarithms of one column over the one before: of 5, 5 and 4.
+const STEPS: [f64; 3] = [
+    1.609_437_912_434_100_3,
+    1.609_437_912_434_100_3,
+    1.386_294_361_119_890_6,
+];
+
+impl Along {
+    fn of(wa: f64) -> Self {
+        if wa >= COLUMNS[3] {
+            return Self::Beyond(COLUMNS[3] / wa);
         }
-        None => values[0],
+        match COLUMNS.iter().rposition(|&c| wa >= c) {
+            Some(left) => Self::Between(left, libm::log(wa / COLUMNS[left]) / STEPS[left]),
+            None => Self::First,
+        }
+    }
+
+    fn look_up(self, values: &[f64; 4]) -> f64 {
+        match self {
+            Self::First => values[0],
+            Self::Between(left, along) => values[left] + along * (values[left + 1] - values[left]),
+            Self::Beyond(rest) => 1.0 - (1.0 - values[3]) * rest,
+        }
     }
 }

@@ -54,6 +54,38 @@ fn pendant() -> Value {
         "place": "shop"})
 }
 
+/// Ten unlike pieces on one bar, four steps, areas that grow; one piece leaves early, one comes late.
+fn ten_pieces(contacts: &str) -> Value {
+    let ids: Vec<String> = (1..=10).map(|n| format!("p{n}")).collect();
+    let mut pieces: Vec<Value> = ids
+        .iter()
+        .enumerate()
+        .map(|(n, id)| {
+            let size = 0.02 + 0.004 * n as f64;
+            let shape = match n % 3 {
+                0 => json!({"leaf": {"length_m": size, "width_m": size / 2.0, "form": "elliptic"}}),
+                1 => json!({"torus": {"bore_m": size, "wire_d_m": 0.0012}}),
+                _ => json!({"ellipsoid": {"length_m": size, "width_m": size / 2.0, "height_m": size / 2.5}}),
+            };
+            json!({"id": id, "extent": {"parts": [{"id": "a", "shape": shape, "texture_outside_ratio": 1.1}]},
+                "hanger": {"wire_d_m": 0.0008, "wet_m": 0.015}, "contact": {"contact_ohm": 0.02, "lead_ohm": 0.01}})
+        })
+        .collect();
+    pieces[3]["leaves"] = json!({"step": "s3", "after_s": 7200});
+    pieces[5]["joins"] = json!({"step": "s2", "after_s": 600});
+    let step = |n: usize, density: f64, until: Value| {
+        json!({"id": format!("s{n}"), "in": [{"bath": "b1", "pieces": ids}], "kind": "electroform",
+            "drive": {"density_A_per_m2": density}, "until": until})
+    };
+    json!({"format": 1, "pieces": pieces,
+        "baths": [{"id": "b1", "solution": "cu_acid_form", "volume_m3": 0.005,
+            "counter": {"material": "Cu", "distance_m": 0.08, "facing_m2": 0.03, "arrangement": "both_sides"}}],
+        "steps": [step(1, 150.0, json!({"time_s": 1200})), step(2, 80.0, json!({"mean_m": 4e-5})),
+            step(3, 100.0, json!({"time_s": 14400})), step(4, 80.0, json!({"thinnest_m": 1e-4}))],
+        "supply": {"constant_current": {"highest_A": 5, "display_step_A": 0.01, "highest_V": 12}},
+        "effects": {"growth": "on", "contacts": contacts}})
+}
+
 fn read(question: &Value) -> Job {
     match job::read(question) {
         (Some(job), problems) if problems.is_empty() => job,
@@ -67,6 +99,8 @@ fn answers(c: &mut Criterion) {
         ("ring, covered and grown", ring()),
         ("three leaves", leaves()),
         ("etched pendant", pendant()),
+        ("ten pieces, four steps", ten_pieces("off")),
+        ("ten pieces, four steps, contacts", ten_pieces("on")),
     ] {
         let job = read(&question);
         let answered: Answer = answer(&catalogue, &job);

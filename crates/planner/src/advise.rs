@@ -1,9 +1,10 @@
 //! The density to use when nobody gives one.
 
 use crate::answer::Ruling;
+use crate::even::spread_on;
 use crate::inputs::Inputs;
-use crate::plan::{Plan, PlanBath, PlanDrive, PlanStep};
-use crate::run::{Run, run, spread_on};
+use crate::plan::{Plan, PlanBath, PlanDrive, PlanStep, PlanVessel};
+use crate::run::{Run, some};
 use chemistry::element::element_of;
 use chemistry::limiting::{TREE_SHARE, diffusion_layer, diffusivity_at, limiting_density};
 use chemistry::{Datum, Stirring};
@@ -80,46 +81,63 @@ pub fn advise(plan: &mut Plan) -> Vec<Option<Ruling>> {
 }
 
 fn advised(plan: &Plan, n: usize, inputs: &Inputs) -> Option<(CurrentDensity, Ruling)> {
-    let bath = plan.bath.as_ref()?;
+    let step = &plan.steps[n];
+    let bath = plan.bath(step)?;
     let typical = bath.solution.window_still.typical()?;
     let mut best = (typical, Ruling::Typical);
-    if let Some(bound) = tree_density(bath, &plan.steps[n]) {
-        let edge = |i: CurrentDensity| worst_edge(plan, bath, inputs, i);
-        if edge(best.0).si() > bound.si() {
-            best = (bisect(edge, bound, best.0), Ruling::Edges);
+    let mut out = Run::for_plan(plan);
+    out.measure(plan, inputs);
+    for vessel in &step.vessels {
+        let bath = &plan.baths[vessel.bath];
+        if let Some(bound) = tree_density(bath, step) {
+            let edge = |i| worst_edge(plan, vessel, &out, inputs, i);
+            if edge(best.0).si() > bound.si() {
+                best = (bisect(edge, bound, best.0), Ruling::Edges);
+            }
         }
     }
     if let Some(highest) = plan.bench.as_ref().and_then(|b| b.highest) {
-        let mut out = Run::for_plan(plan);
-        run(plan, inputs, None, &mut out);
-        let total = plan
-            .pieces
-            .iter()
-            .zip(&out.pieces)
-            .try_fold(quantity::WorkArea::from_si(0.0), |sum, (p, slot)| {
-                Some(sum + (slot.area? + slot.wire_area) * f64::from(p.count))
-            })?;
-        if (best.0 * total).si() > highest.si() {
-            best = (highest / total, Ruling::Supply);
+        let hung = &plan.stages[plan.first_stage(n)?].hung;
+        let areas = hung.iter().map(|h| out.bare_area(h));
+        let least = areas.reduce(|a, b| if b < a { b } else { a });
+        // Nothing known hangs there: nothing to divide by.
+        let least = least.filter(|a| a.si() > 0.0)?;
+        if (best.0 * least).si() > highest.si() {
+            best = (highest / least, Ruling::Supply);
         }
     }
     Some(best)
 }
 
-/// Density at the thickest place of the worst piece.
-pub fn worst_edge(
+/// Density at the thickest place of the worst piece of a vessel.
+pub(crate) fn worst_edge(
     plan: &Plan,
-    bath: &PlanBath,
+    vessel: &PlanVessel,
+    measured: &Run,
     inputs: &Inputs,
     i: CurrentDensity,
 ) -> CurrentDensity {
-    let ratio = plan
+    let ratio = vessel
         .pieces
         .iter()
-        .filter_map(|p| spread_on(p, bath, inputs, i).1)
-        .map(|e| e.max_over_mean.si())
+        .filter_map(|p| edge_of(plan, vessel, *p, measured, inputs, i))
         .fold(1.0, |a: f64, b| if b > a { b } else { a });
     i * ratio
+}
+
+/// Thickest over mean of a piece, where that is known.
+pub(crate) fn edge_of(
+    plan: &Plan,
+    vessel: &PlanVessel,
+    p: usize,
+    measured: &Run,
+    inputs: &Inputs,
+    i: CurrentDensity,
+) -> Option<f64> {
+    let (piece, bath) = (&plan.pieces[p], &plan.baths[vessel.bath]);
+    let scale = some(measured.bodies[p].scale)?;
+    let (_, even) = spread_on(piece, piece.rows[vessel.bath], scale, bath, inputs, i)?;
+    Some(even.max_over_mean.si())
 }
 
 /// The highest density at or below `from` whose edge stays at `bound`; the edge rises with the density.

@@ -8,8 +8,8 @@ use chemistry::{NoteId, Process, Source};
 use field::ThinAt;
 use quantity::kinds::unsigned_zero;
 use quantity::{
-    Charge, Concentration, Current, CurrentDensity, GrowthRate, Length, Mass, Money, Power, Range,
-    Ratio, Thickness, Time, Voltage, WorkArea,
+    Charge, Concentration, Current, CurrentDensity, CurrentPerVolume, Fraction, GrowthRate, Length,
+    Mass, Money, Power, Range, Ratio, Thickness, Time, Voltage, WorkArea,
 };
 use serde::Serialize;
 use serde::ser::{SerializeStruct, Serializer};
@@ -29,6 +29,8 @@ pub struct Answer {
     pub cautions: Vec<Caution>,
     /// What to do, in order.
     pub steps: Vec<StepAnswer>,
+    /// The steps cut wherever a piece joins or leaves, in order of time: what to set at each of these moments.
+    pub stages: Vec<StageAnswer>,
     /// What each piece will have.
     pub pieces: Vec<PieceAnswer>,
     /// What each bath gains and loses.
@@ -88,6 +90,15 @@ pub struct StepAnswer {
     pub growth: Maybe<Range<GrowthRate>>,
     /// Mean thickness at its end, counted from the job's start; in an etch the flat depth of the first piece.
     pub mean_after: Maybe<Range<Thickness>>,
+    /// Density at its end, where the area grows with the layer.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub density_after: Option<Range<CurrentDensity>>,
+    /// Likely share of the current that hanger wires take: waste.
+    #[serde(rename = "wasted_frac", skip_serializing_if = "Option::is_none")]
+    pub wasted: Option<Fraction>,
+    /// The voltage to set, where the supply holds that and the current follows.
+    #[serde(rename = "set_V", skip_serializing_if = "Option::is_none")]
+    pub set_volts: Option<Voltage>,
     /// The rule of thumb for growing copper, beside this step's own density.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub thumb: Option<Thumb>,
@@ -106,6 +117,95 @@ pub struct Setting {
     pub set: Current,
     /// What then flows.
     pub real: Range<Current>,
+}
+
+/// A part of a step during which the same pieces hang. Likely values.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct StageAnswer {
+    /// The step's id.
+    pub step: String,
+    /// When it begins.
+    pub starts: Maybe<Moment>,
+    /// When it ends.
+    pub ends: Maybe<Moment>,
+    /// Pieces that join at its start; at the job's start none, since all that hang then are there.
+    pub joins: Vec<String>,
+    /// Pieces that leave at its start.
+    pub leaves: Vec<String>,
+    /// The current that would be right from then on.
+    #[serde(rename = "wanted_A", skip_serializing_if = "Option::is_none")]
+    pub wanted: Option<Current>,
+    /// What the display can show of it.
+    #[serde(rename = "set_A", skip_serializing_if = "Option::is_none")]
+    pub set: Option<Current>,
+    /// The voltage to set, where the supply holds that.
+    #[serde(rename = "set_V", skip_serializing_if = "Option::is_none")]
+    pub set_volts: Option<Voltage>,
+    /// What then flows.
+    #[serde(rename = "real_A", skip_serializing_if = "Option::is_none")]
+    pub real: Option<Current>,
+    /// Each piece's part in it.
+    pub pieces: Vec<Shared>,
+    /// What happens if nobody changes the setting of the stage before.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub unchanged: Option<Unchanged>,
+}
+
+/// One piece's part in a current, wires included.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Shared {
+    /// The piece.
+    pub id: String,
+    /// How many alike.
+    pub count: u32,
+    /// Share of the current of its vessel that one takes.
+    #[serde(rename = "share_frac")]
+    pub share: Fraction,
+    /// Its density.
+    #[serde(rename = "density_A_per_m2")]
+    pub density: CurrentDensity,
+    /// Mean thickness of the layer being laid when the stage ends; in an etch the depth of a flat floor.
+    #[serde(rename = "mean_after_m", skip_serializing_if = "Option::is_none")]
+    pub mean_after: Option<Thickness>,
+}
+
+/// What comes of a setting that is not changed when a piece joins or leaves.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+pub struct Unchanged {
+    /// The density then.
+    #[serde(rename = "density_A_per_m2")]
+    pub density: CurrentDensity,
+    /// The least the solution takes.
+    #[serde(rename = "lowest_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub lowest: Option<CurrentDensity>,
+    /// The most.
+    #[serde(rename = "highest_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub highest: Option<CurrentDensity>,
+    /// Density at the thickest place, where that is known.
+    #[serde(rename = "densest_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub densest: Option<CurrentDensity>,
+    /// Above this copper grows trees and powder.
+    #[serde(rename = "bound_A_per_m2", skip_serializing_if = "Option::is_none")]
+    pub bound: Option<CurrentDensity>,
+    /// What it comes to.
+    pub verdict: Verdict,
+}
+
+/// What a density comes to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Verdict {
+    /// Within what the solution takes.
+    Fine,
+    /// Above what the solution takes, or its edges burn.
+    Burns,
+    /// Below what the solution takes: it only goes slower.
+    Slow,
+}
+
+impl Verdict {
+    /// Every verdict, for tables that must be complete.
+    pub const ALL: &'static [Verdict] = &[Self::Fine, Self::Burns, Self::Slow];
 }
 
 /// A voltage ceiling.
@@ -265,12 +365,19 @@ pub struct PieceAnswer {
     /// The metal laid on it or taken from it: an element's or alloy's id.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub metal: Option<String>,
-    /// Mean thickness.
+    /// Its share of its vessel's current with its wires, while it last hung.
+    pub share: Maybe<Range<Fraction>>,
+    /// Its density then.
+    pub density: Maybe<Range<CurrentDensity>>,
+    /// Mean thickness, of all layers together.
     pub mean: Maybe<Range<Thickness>>,
     /// At the thinnest place.
     pub thinnest: Maybe<Range<Thickness>>,
     /// At the thickest place.
     pub thickest: Maybe<Range<Thickness>>,
+    /// Layer by layer from below, where there are several metals.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub layers: Vec<LayerAnswer>,
     /// Where it is thinnest.
     pub thin_place: Maybe<ThinAt>,
     /// Mean of the inside of a hollow.
@@ -290,6 +397,21 @@ pub struct PieceAnswer {
     /// What an etch makes of it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub etched: Option<Etched>,
+}
+
+/// One layer of a stack on a piece.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct LayerAnswer {
+    /// Its metal.
+    pub metal: String,
+    /// Mean thickness.
+    pub mean: Maybe<Range<Thickness>>,
+    /// At the thinnest place.
+    pub thinnest: Maybe<Range<Thickness>>,
+    /// At the thickest place.
+    pub thickest: Maybe<Range<Thickness>>,
+    /// Mass of it on the piece.
+    pub mass: Maybe<Range<Mass>>,
 }
 
 /// What an etch makes of a sheet.
@@ -344,6 +466,18 @@ pub struct BathAnswer {
     pub metals: Vec<MetalAnswer>,
     /// What the counter electrode gains; below 0 it loses.
     pub counter: Maybe<Range<Mass>>,
+    /// Likely current through a volume of it, at its highest.
+    #[serde(rename = "load_A_per_m3", skip_serializing_if = "Option::is_none")]
+    pub load: Option<CurrentPerVolume>,
+    /// Facing area of the counter electrode over the wetted area of the work, where that is most.
+    #[serde(rename = "counter_ratio", skip_serializing_if = "Option::is_none")]
+    pub counter_ratio: Option<Ratio>,
+    /// Density on the counter electrode, at its highest.
+    #[serde(
+        rename = "counter_density_A_per_m2",
+        skip_serializing_if = "Option::is_none"
+    )]
+    pub counter_density: Option<CurrentDensity>,
 }
 
 /// The balance of one metal in a bath.
@@ -403,6 +537,18 @@ pub enum LimitKind {
     LineVanishes,
     /// The bath runs below its floor of metal.
     BathRunsLow,
+    /// Vessels in series hold unlike areas.
+    VesselsUneven,
+    /// A contact takes so many volts that its piece falls behind and the others get more.
+    PoorContact,
+    /// The counter electrode is small beside the work.
+    CounterTooSmall,
+    /// The counter electrode carries more than it bears.
+    CounterTooDense,
+    /// More current than the bath's volume bears.
+    BathOverloaded,
+    /// The ends of a bar get more, or less, than its middle.
+    BarEnds,
 }
 
 impl LimitKind {
@@ -426,6 +572,12 @@ impl LimitKind {
         Self::TooDeepForResist,
         Self::LineVanishes,
         Self::BathRunsLow,
+        Self::VesselsUneven,
+        Self::PoorContact,
+        Self::CounterTooSmall,
+        Self::CounterTooDense,
+        Self::BathOverloaded,
+        Self::BarEnds,
     ];
 }
 

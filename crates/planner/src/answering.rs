@@ -1,27 +1,28 @@
 //! Job in, Answer out.
 
-use crate::advise::{advise, tree_density, window, worst_edge};
+use crate::advise::{advise, edge_of, tree_density, window};
 use crate::answer::{
-    Answer, BathAnswer, Ceiling, Etched, MetalAnswer, Moment, PieceAnswer, Ruling, Section,
-    Setting, StepAnswer, Thumb, Window,
+    Answer, BathAnswer, Ceiling, Etched, LayerAnswer, MetalAnswer, Moment, PieceAnswer, Ruling,
+    Section, Setting, StepAnswer, Thumb, Window,
 };
 use crate::begin;
 use crate::checks;
 use crate::groove;
 use crate::inputs::Inputs;
 use crate::job::{FORMAT, Job, Lead};
+use crate::moments;
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanHold, PlanPiece, PlanStep};
 use crate::problem::Problem;
-use crate::ranges::{OfPiece, OfStep, Ranges};
+use crate::ranges::{OfLayer, OfPiece, OfStep, Ranges};
 use crate::resolve::resolve;
-use crate::run::{Run, run, spread_on};
+use crate::run::{Run, run};
 use crate::value::{Absence, Because, Maybe};
 use crate::working;
 use chemistry::{Catalogue, Process};
 use quantity::{
-    Concentration, CurrentDensity, Mass, Money, Quantity, Range, Ratio, Time, Voltage, Volume,
-    WorkArea,
+    Concentration, Current, CurrentDensity, Mass, Money, Quantity, Range, Ratio, Time, Voltage,
+    Volume, WorkArea,
 };
 
 /// What to set, for how long, and what comes of it.
@@ -46,12 +47,26 @@ pub(crate) fn prepare(
 }
 
 /// The same for a job in whose reading `problems` were met.
-pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>) -> Answer {
+pub fn answer_with(catalogue: &Catalogue, job: &Job, problems: Vec<Problem>) -> Answer {
+    answer_by(catalogue, job, problems, Ranges::of)
+}
+
+/// The same without ranges: every low and high is the likely value. About fifty times as fast.
+pub fn answer_likely(catalogue: &Catalogue, job: &Job) -> Answer {
+    answer_by(catalogue, job, Vec::new(), Ranges::exactly)
+}
+
+fn answer_by(
+    catalogue: &Catalogue,
+    job: &Job,
+    mut problems: Vec<Problem>,
+    ranges: fn(&Plan, &Run) -> Ranges,
+) -> Answer {
     let (plan, rulings) = prepare(catalogue, job, &mut problems);
     let inputs = plan.inputs.likely();
     let mut likely = Run::for_plan(&plan);
     run(&plan, &inputs, None, &mut likely);
-    let mut ranges = Ranges::of(&plan, &likely);
+    let ranges = ranges(&plan, &likely);
     let b = Builder {
         job,
         plan: &plan,
@@ -63,7 +78,7 @@ pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>)
         .map(|n| {
             let starts = elapsed;
             elapsed = elapsed.zip(likely.steps[n].time).map(|(a, t)| a + t);
-            b.step(n, rulings[n], starts, elapsed, &mut ranges)
+            b.step(n, rulings[n], starts, elapsed, &ranges)
         })
         .collect();
     Answer {
@@ -72,10 +87,11 @@ pub fn answer_with(catalogue: &Catalogue, job: &Job, mut problems: Vec<Problem>)
         limits: checks::limits(job, &plan, &likely),
         cautions: checks::cautions(job, &plan, &likely),
         steps,
+        stages: moments::stages(&plan, &inputs, &likely, |after| b.moment(after)),
         pieces: (0..plan.pieces.len())
-            .map(|n| b.piece(n, &mut ranges))
+            .map(|n| b.piece(n, &ranges))
             .collect(),
-        baths: b.baths(&mut ranges),
+        baths: b.baths(&ranges),
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
         inputs: plan.inputs.used(),
@@ -93,6 +109,7 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
         limits: Vec::new(),
         cautions: Vec::new(),
         steps: Vec::new(),
+        stages: Vec::new(),
         pieces: Vec::new(),
         baths: Vec::new(),
         time: Maybe::absent(Because::InputMissing),
@@ -119,10 +136,11 @@ impl Builder<'_> {
         ruled_by: Option<Ruling>,
         starts: Option<Time>,
         ends: Option<Time>,
-        ranges: &mut Ranges,
+        ranges: &Ranges,
     ) -> StepAnswer {
         let step = &self.plan.steps[n];
         let set = self.likely.steps[n].set;
+        let first = self.plan.first_stage(n).map(|k| self.likely.stages[k]);
         let current = match (
             ranges.step(n, OfStep::Wanted),
             ranges.step(n, OfStep::Real),
@@ -141,8 +159,7 @@ impl Builder<'_> {
             window: self.window(step),
             entry: self
                 .plan
-                .bath
-                .as_ref()
+                .bath(step)
                 .map(|b| begin::entry(&self.job.pieces, b)),
             socket: set.and_then(begin::socket),
             ceiling: known(self.ceiling(n, ranges), || self.no_volts(step)),
@@ -154,14 +171,19 @@ impl Builder<'_> {
             ohmic: known(ranges.step(n, OfStep::Ohmic), || self.no_volts(step)),
             power: known(ranges.step(n, OfStep::Power), || self.no_volts(step)),
             work_lead: self.work_lead(step),
-            thumb: self.thumb(step),
+            thumb: self.thumb(n),
             mean_after: known(ranges.step(n, OfStep::MeanAfter), || self.no_time(step)),
             use_band: step.use_band,
+            density_after: ranges
+                .step(n, OfStep::DensityAfter)
+                .filter(|_| self.plan.growth),
+            wasted: self.likely.steps[n].wasted,
+            set_volts: first.and_then(|s| s.volts),
         }
     }
 
     /// The expected volts, rounded up to a tenth, at most what the supply has.
-    fn ceiling(&self, n: usize, ranges: &mut Ranges) -> Option<Ceiling> {
+    fn ceiling(&self, n: usize, ranges: &Ranges) -> Option<Ceiling> {
         let expected: Range<Voltage> = ranges.step(n, OfStep::Volts)?;
         // A hair under a whole tenth is that tenth.
         let tenths = (expected.likely.si() * 10.0 - 1e-9).ceil();
@@ -176,7 +198,7 @@ impl Builder<'_> {
 
     /// What the solution takes.
     fn window(&self, step: &PlanStep) -> Option<Window> {
-        let bath = self.plan.bath.as_ref()?;
+        let bath = self.plan.bath(step)?;
         let (least, most) = window(bath, step.stirring)?;
         Some(Window {
             least,
@@ -195,27 +217,24 @@ impl Builder<'_> {
     }
 
     /// The rule of thumb beside a step that grows copper.
-    fn thumb(&self, step: &PlanStep) -> Option<Thumb> {
-        let bath = self.plan.bath.as_ref()?;
+    fn thumb(&self, n: usize) -> Option<Thumb> {
+        let step = &self.plan.steps[n];
+        let bath = self.plan.bath(step)?;
         if step.kind != Process::Electroform || bath.solution.metal != "Cu" {
             return None;
         }
         // Only where a current is known: without one the step itself says nothing either.
-        self.likely.steps.iter().find_map(|s| s.density)?;
-        let total = self
-            .plan
+        self.likely.steps[n].density?;
+        let hung = &self.plan.stages[self.plan.first_stage(n)?].hung;
+        let areas = hung.iter().map(|h| self.likely.bare_area(h));
+        let total = areas.reduce(|a, b| if b < a { b } else { a })?;
+        let vessel = step.vessels.first()?;
+        let edges = vessel
             .pieces
             .iter()
-            .zip(&self.likely.pieces)
-            .try_fold(WorkArea::from_si(0.0), |sum, (p, run)| {
-                Some(sum + (run.area? + run.wire_area) * f64::from(p.count))
-            })?;
-        let known = self
-            .plan
-            .pieces
-            .iter()
-            .any(|p| spread_on(p, bath, self.inputs, THUMB).1.is_some());
-        let densest = known.then(|| worst_edge(self.plan, bath, self.inputs, THUMB));
+            .filter_map(|p| edge_of(self.plan, vessel, *p, self.likely, self.inputs, THUMB));
+        let worst = edges.reduce(|a, b| if b > a { b } else { a });
+        let densest = worst.map(|w| THUMB * if w > 1.0 { w } else { 1.0 });
         let bound = tree_density(bath, step);
         Some(Thumb {
             density: THUMB,
@@ -226,24 +245,36 @@ impl Builder<'_> {
         })
     }
 
-    fn baths(&self, ranges: &mut Ranges) -> Vec<BathAnswer> {
-        let Some(bath) = &self.plan.bath else {
-            return Vec::new();
-        };
-        let at = FieldPath::new("baths").child(&bath.id);
-        let metals = (0..bath.metals.len())
-            .map(|n| self.metal(n, bath, &at, ranges))
-            .collect();
-        vec![BathAnswer {
-            id: bath.id.clone(),
-            metals,
-            counter: known(ranges.counter(), || self.no_balance(&at)),
-        }]
+    fn baths(&self, ranges: &Ranges) -> Vec<BathAnswer> {
+        (0..self.plan.baths.len())
+            .map(|n| {
+                let bath = &self.plan.baths[n];
+                let at = FieldPath::new("baths").child(&bath.id);
+                let metals = 0..bath.metals.len();
+                let (current, area) = heaviest(self.plan, self.likely, n);
+                let volume = bath.volume.map(|id| self.inputs.get::<Volume>(id));
+                BathAnswer {
+                    id: bath.id.clone(),
+                    metals: metals.map(|m| self.metal(m, n, &at, ranges)).collect(),
+                    counter: known(ranges.counter(n), || self.no_balance(bath, &at)),
+                    load: current.zip(volume).map(|(i, v)| i / v),
+                    counter_ratio: bath
+                        .facing
+                        .zip(area)
+                        .map(|(c, a)| Ratio::from_si(c.si() / a.si())),
+                    counter_density: bath
+                        .facing
+                        .zip(current)
+                        .map(|(c, i)| CurrentDensity::from_si(i.si() / c.si())),
+                }
+            })
+            .collect()
     }
 
-    fn metal(&self, n: usize, bath: &PlanBath, at: &FieldPath, ranges: &mut Ranges) -> MetalAnswer {
-        let hold = &bath.metals[n];
-        let gained: Option<Range<Mass>> = ranges.gained(n);
+    fn metal(&self, m: usize, n: usize, at: &FieldPath, ranges: &Ranges) -> MetalAnswer {
+        let bath = &self.plan.baths[n];
+        let hold = &bath.metals[m];
+        let gained: Option<Range<Mass>> = ranges.gained(n, m);
         let volume: Option<Volume> = bath.volume.map(|id| self.inputs.get(id));
         // The volume is taken as read here: what it may be off by is small beside the charge's range.
         let now = hold.now.zip(volume);
@@ -269,21 +300,18 @@ impl Builder<'_> {
             });
         MetalAnswer {
             metal: hold.metal.clone(),
-            gained: known(gained, || self.no_balance(at)),
+            gained: known(gained, || self.no_balance(bath, at)),
             after: known(after, || self.no_content(bath, hold, at)),
             jobs_until_floor: jobs.filter(|n| *n < 1e9).map(|n| n as u32),
         }
     }
 
     /// What keeps the balance absent: the outcome, or what the counter electrode is made of.
-    fn no_balance(&self, at: &FieldPath) -> Absence {
-        match (&self.plan.bath, self.likely.charge) {
-            (Some(bath), Some(_)) if bath.counter.is_none() => Absence {
-                because: Because::InputMissing,
-                needs: vec![at.child("counter").child("material")],
-            },
-            _ => self.no_outcome(),
+    fn no_balance(&self, bath: &PlanBath, at: &FieldPath) -> Absence {
+        if self.likely.charge.is_some() && bath.counter.is_none() {
+            return needs(at.child("counter/material"));
         }
+        self.no_outcome()
     }
 
     fn no_content(&self, bath: &PlanBath, hold: &PlanHold, at: &FieldPath) -> Absence {
@@ -295,7 +323,7 @@ impl Builder<'_> {
             needs.push(at.child("holds").child(&hold.metal).child("now"));
         }
         if needs.is_empty() {
-            return self.no_balance(at);
+            return self.no_balance(bath, at);
         }
         Absence {
             because: Because::InputMissing,
@@ -303,9 +331,9 @@ impl Builder<'_> {
         }
     }
 
-    fn etched(&self, n: usize, ranges: &mut Ranges) -> Option<Etched> {
+    fn etched(&self, n: usize, ranges: &Ranges) -> Option<Etched> {
         let piece = &self.plan.pieces[n];
-        if !self.plan.bath.as_ref().is_some_and(PlanBath::etches) {
+        if !self.plan.etches() {
             return None;
         }
         let at = FieldPath::new("pieces").child(&piece.id);
@@ -349,32 +377,45 @@ impl Builder<'_> {
         })
     }
 
-    /// What the metal on a piece and its wires costs: the likely mass's range by the person's price.
-    fn cost(&self, mass: Option<Range<Mass>>, wire: Option<Range<Mass>>) -> Maybe<Range<Money>> {
-        let metal = self
-            .plan
-            .bath
-            .as_ref()
-            .and_then(|b| b.lays.as_ref())
-            .map(|m| m.id.as_str());
-        let Some(metal) = metal else {
+    /// What the metals on a piece and its wires cost, layer by layer, by the person's own prices; wires count with the
+    /// last layer's price where there are several, in proportion to its share.
+    fn cost(
+        &self,
+        n: usize,
+        mass: Option<Range<Mass>>,
+        wire: Option<Range<Mass>>,
+    ) -> Maybe<Range<Money>> {
+        let metals = layer_metals(self.plan);
+        if metals.is_empty() {
             return Maybe::absent(Because::DoesNotApply);
-        };
-        let price = self
+        }
+        let of_piece = &self.likely.layers[n * self.plan.layers..(n + 1) * self.plan.layers];
+        let (mut money, mut grams) = (0.0, 0.0);
+        for (metal, layer) in metals.iter().zip(of_piece) {
+            let found = self.job.prices.iter().find(|p| p.metal == **metal);
+            let Some(price) = found else {
+                return Maybe::Absent(needs(FieldPath::new("prices").child(metal)));
+            };
+            let mass = layer.mass.map_or(f64::NAN, Quantity::si);
+            money += price.price.si() * mass;
+            grams += mass;
+        }
+        // One price for all of it: the ends are added, a little wide where a longer wire takes from the piece.
+        let only = self
             .job
             .prices
             .iter()
-            .find(|p| p.metal == metal)
-            .map(|p| p.price);
-        let Some(price) = price else {
-            return Maybe::Absent(needs(FieldPath::new("prices").child(metal)));
+            .find(|p| *p.metal == **metals.first().unwrap_or(&""));
+        let per_kg = match (metals.len(), only) {
+            (1, Some(price)) => price.price.si(),
+            _ if grams > 0.0 => money / grams,
+            _ => 0.0,
         };
-        // The ends are added: a little wide where a longer wire takes from the piece.
         known(
             mass.zip(wire).map(|(m, w)| Range {
-                likely: price * (m.likely + w.likely),
-                low: price * (m.low + w.low),
-                high: price * (m.high + w.high),
+                likely: Money::from_si(per_kg * (m.likely + w.likely).si()),
+                low: Money::from_si(per_kg * (m.low + w.low).si()),
+                high: Money::from_si(per_kg * (m.high + w.high).si()),
             }),
             || self.no_outcome(),
         )
@@ -393,7 +434,7 @@ impl Builder<'_> {
         })
     }
 
-    fn piece(&self, n: usize, ranges: &mut Ranges) -> PieceAnswer {
+    fn piece(&self, n: usize, ranges: &Ranges) -> PieceAnswer {
         let piece = &self.plan.pieces[n];
         let at = FieldPath::new("pieces").child(&piece.id);
         let extent = || Absence {
@@ -408,7 +449,7 @@ impl Builder<'_> {
         };
         let mass = ranges.piece(n, OfPiece::Mass);
         let wire_mass = ranges.piece(n, OfPiece::WireMass);
-        let etches = self.plan.bath.as_ref().is_some_and(PlanBath::etches);
+        let etches = self.plan.etches();
         let no_bore = || match piece.bore {
             Some(_) if !etches => self.no_outcome(),
             _ => does_not_apply(at.child("fit").child("bore")),
@@ -424,7 +465,10 @@ impl Builder<'_> {
             wire_area: known(ranges.piece(n, OfPiece::WireArea), extent),
             wetted: known(ranges.piece(n, OfPiece::Wetted), extent),
             current: known(ranges.piece(n, OfPiece::Current), last),
-            metal: self.plan.moved(piece).map(|m| m.id.clone()),
+            metal: self.metal_on(n),
+            share: known(ranges.piece(n, OfPiece::Share), last),
+            density: known(ranges.piece(n, OfPiece::Density), last),
+            layers: self.layers(n, ranges),
             mean: known(ranges.piece(n, OfPiece::Mean), last),
             thinnest: known(ranges.piece(n, OfPiece::Thinnest), uneven),
             thickest: known(ranges.piece(n, OfPiece::Thickest), uneven),
@@ -433,11 +477,38 @@ impl Builder<'_> {
             wagner: known(ranges.piece(n, OfPiece::Wagner), uneven),
             mass: known(mass, last),
             wire_mass: known(wire_mass, last),
-            cost: self.cost(mass, wire_mass),
+            cost: self.cost(n, mass, wire_mass),
             bore_after: known(ranges.piece(n, OfPiece::BoreAfter), no_bore),
             bore_to_make: known(ranges.piece(n, OfPiece::BoreToMake), no_wanted),
             etched: self.etched(n, ranges),
         }
+    }
+
+    /// The metal laid on a piece in the last step it hangs in, or taken from it.
+    fn metal_on(&self, n: usize) -> Option<String> {
+        let steps = self.plan.steps.iter().rev();
+        let mut vessels = steps.flat_map(|s| &s.vessels);
+        let vessel = vessels.find(|v| v.pieces.contains(&n))?;
+        self.plan.moved(n, vessel.bath).map(|m| m.id.clone())
+    }
+
+    /// The layers of a stack on a piece; empty where there is only one.
+    fn layers(&self, n: usize, ranges: &Ranges) -> Vec<LayerAnswer> {
+        if self.plan.layers < 2 {
+            return Vec::new();
+        }
+        let last = || self.no_outcome();
+        let uneven = || self.no_ratio(&self.plan.pieces[n]);
+        let metals = layer_metals(self.plan);
+        let each = metals.iter().enumerate();
+        each.map(|(l, metal)| LayerAnswer {
+            metal: (*metal).to_owned(),
+            mean: known(ranges.layer(n, l, OfLayer::Mean), last),
+            thinnest: known(ranges.layer(n, l, OfLayer::Thinnest), uneven),
+            thickest: known(ranges.layer(n, l, OfLayer::Thickest), uneven),
+            mass: known(ranges.layer(n, l, OfLayer::Mass), last),
+        })
+        .collect()
     }
 
     /// What keeps the current of a step absent.
@@ -455,10 +526,8 @@ impl Builder<'_> {
 
     /// The address of an efficiency that nobody knows: a weighed strip tells it.
     fn unweighed(&self) -> Option<FieldPath> {
-        let bath = self.plan.bath.as_ref()?;
-        bath.efficiency
-            .is_none()
-            .then(|| FieldPath::new("baths").child(&bath.id).child("efficiency"))
+        let bath = self.plan.baths.iter().find(|b| b.efficiency.is_none())?;
+        Some(FieldPath::new("baths").child(&bath.id).child("efficiency"))
     }
 
     /// What keeps growth absent: the current, or the share of it that moves metal.
@@ -515,7 +584,10 @@ impl Builder<'_> {
 
     /// What keeps evenness absent: the outcome itself, or a row for the shape.
     fn no_ratio(&self, piece: &PlanPiece) -> Absence {
-        if piece.row.is_none() {
+        if self.plan.baths.is_empty() {
+            return self.no_outcome();
+        }
+        if piece.rows.iter().all(Option::is_none) {
             return Absence {
                 because: Because::NoEvennessRow,
                 needs: vec![
@@ -536,7 +608,7 @@ impl Builder<'_> {
 
     /// The figure of the bath that its evenness lacks.
     fn unknown_evenness(&self) -> Option<FieldPath> {
-        let bath = self.plan.bath.as_ref()?;
+        let bath = self.plan.baths.first()?;
         let at = FieldPath::new("baths").child(&bath.id);
         if bath.conductivity.is_none() {
             return Some(at.child("conductivity"));
@@ -551,7 +623,7 @@ impl Builder<'_> {
         if step.drive.is_none() {
             return self.no_current(step);
         }
-        let without = |p: &&PlanPiece| p.row.is_none();
+        let without = |p: &&PlanPiece| p.rows.iter().all(Option::is_none);
         match self
             .plan
             .pieces
@@ -565,7 +637,7 @@ impl Builder<'_> {
     }
 
     fn no_volts(&self, step: &PlanStep) -> Absence {
-        match &self.plan.bath {
+        match self.plan.bath(step) {
             Some(bath) if step.drive.is_some() && bath.distance.is_none() => Absence {
                 because: Because::InputMissing,
                 needs: vec![
@@ -581,6 +653,57 @@ impl Builder<'_> {
             },
             _ => self.no_current(step),
         }
+    }
+}
+
+/// The metals laid down, layer by layer; none in an etch.
+fn layer_metals(plan: &Plan) -> Vec<&str> {
+    let mut all: Vec<&str> = Vec::new();
+    for step in &plan.steps {
+        let lays = plan.bath(step).and_then(|b| b.lays.as_ref());
+        if let Some(moved) = lays
+            && all.len() == step.layer
+        {
+            all.push(&moved.id);
+        }
+    }
+    all
+}
+
+/// What the metal on all pieces costs with one metal and its price known; wires counted.
+pub(crate) fn cost(job: &Job, plan: &Plan, likely: &Run) -> Option<Money> {
+    let [metal] = layer_metals(plan)[..] else {
+        return None;
+    };
+    let price = job.prices.iter().find(|p| p.metal == metal)?.price;
+    let mut sum = Mass::from_si(0.0);
+    for (piece, run) in plan.pieces.iter().zip(&likely.pieces) {
+        sum = sum + (run.mass? + run.wire_mass?) * f64::from(piece.count);
+    }
+    Some(price * sum)
+}
+
+/// The highest current through a bath, and the largest wetted area in it, bare.
+pub(crate) fn heaviest(plan: &Plan, likely: &Run, n: usize) -> (Option<Current>, Option<WorkArea>) {
+    let (mut current, mut area) = (None, None);
+    for (stage, run) in plan.stages.iter().zip(&likely.stages) {
+        let vessels = plan.steps[stage.step].vessels.iter().zip(&stage.hung);
+        for (_, hung) in vessels.filter(|(v, _)| v.bath == n) {
+            larger(&mut current, run.real);
+            larger(
+                &mut area,
+                Some(likely.bare_area(hung)).filter(|a| a.si() > 0.0),
+            );
+        }
+    }
+    (current, area)
+}
+
+fn larger<Q: Quantity>(most: &mut Option<Q>, x: Option<Q>) {
+    if let Some(x) = x
+        && most.is_none_or(|m| x.si() > m.si())
+    {
+        *most = Some(x);
     }
 }
 

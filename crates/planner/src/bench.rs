@@ -1,12 +1,21 @@
 //! The supply as the planner uses it: which current its display can show, and what then flows.
 
-use crate::job::Bench;
-use quantity::{Current, Quantity};
+use crate::job::{Bench, VoltBench};
+use quantity::{Current, Quantity, Voltage};
 
 /// What this supply makes of a wanted current: the nearest its display can show within its limits, less its offset.
 /// Without a display step the wanted current itself. Where no step lies within the limits, the one below them. The step
 /// is at most the highest current ([`crate::job::supply::upside_down`]).
-pub fn shown(bench: &Bench, wanted: Current) -> Current {
+///
+/// Where the supply has a few settings only, the highest of them that is not above what is wanted, else the lowest.
+pub fn shown(bench: &Bench, fixed: &[Current], wanted: Current) -> Current {
+    if let Some(lowest) = fixed.first() {
+        let under = fixed
+            .iter()
+            .rev()
+            .find(|c| c.si() <= wanted.si() * (1.0 + 1e-9));
+        return *under.unwrap_or(lowest);
+    }
     let offset = bench.offset.map_or(0.0, Quantity::si);
     let highest = bench.highest.map_or(f64::INFINITY, Quantity::si);
     let lowest = bench.lowest.map_or(0.0, Quantity::si);
@@ -26,6 +35,17 @@ pub fn shown(bench: &Bench, wanted: Current) -> Current {
         steps += 1.0;
     }
     Current::from_si(times(steps, step))
+}
+
+/// The voltage to set for a wanted one: the nearest its display can show within its limits.
+pub fn shown_volts(bench: &VoltBench, wanted: Voltage) -> Voltage {
+    let mut volts = wanted.si();
+    if let Some(step) = bench.display_step.map(Quantity::si) {
+        volts = times((volts / step).round(), step);
+    }
+    let least = bench.lowest.map_or(0.0, Quantity::si);
+    let most = bench.highest.map_or(f64::INFINITY, Quantity::si);
+    Voltage::from_si(volts.clamp(least, if most > least { most } else { least }))
 }
 
 /// `steps` display steps, as the decimal the display shows: 7 steps of 0.01 are 0.07, not 0.07 and a rounding error.

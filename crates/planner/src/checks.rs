@@ -7,8 +7,9 @@ use crate::hazards;
 use crate::job::{Base, Job, Lead, Piece, Place, Resist};
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanPiece, PlanStep};
-use crate::run::{PieceRun, Run, StepRun};
+use crate::run::{BathRun, PieceRun, Run, StepRun};
 use crate::value::Named;
+use crate::vessel;
 use chemistry::solution::Column;
 use chemistry::touch::{Verdict, touch, touch_metal};
 use chemistry::{Choosable, NoteId, Setting};
@@ -40,7 +41,7 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
             });
         };
         supply(plan, run, &mut add);
-        if let Some(bath) = &plan.bath {
+        if let Some(bath) = plan.bath(step) {
             densities(bath, step, run, &mut add);
             volts(plan, step, run, &mut add);
         }
@@ -54,13 +55,15 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
         }
         elapsed = elapsed.zip(run.time).map(|(a, b)| a + b);
     }
-    all.extend(place(job, plan));
+    all.extend(plan.baths.iter().filter_map(|bath| place(job, bath)));
     for (n, piece) in plan.pieces.iter().enumerate() {
-        all.extend(touching(&job.pieces[n], plan));
+        all.extend(touching(n, &job.pieces[n], plan));
         all.extend(bore(piece, &likely.pieces[n]));
         etch(piece, &likely.pieces[n], plan, &mut all);
     }
-    all.extend(runs_low(plan, likely));
+    vessel::limits(plan, likely, &mut all);
+    let baths = plan.baths.iter().zip(&likely.baths);
+    all.extend(baths.filter_map(|(bath, run)| runs_low(plan, bath, run)));
     all
 }
 
@@ -79,8 +82,7 @@ fn bore(piece: &PlanPiece, run: &PieceRun) -> Option<Limit> {
 }
 
 /// A solution that needs a shop, where this is none.
-fn place(job: &Job, plan: &Plan) -> Option<Limit> {
-    let bath = plan.bath.as_ref()?;
+fn place(job: &Job, bath: &PlanBath) -> Option<Limit> {
     let setting = match job.place {
         Place::Home => Setting::Home,
         Place::Class => Setting::Class,
@@ -98,9 +100,13 @@ fn place(job: &Job, plan: &Plan) -> Option<Limit> {
     })
 }
 
-/// What the base is in this solution. An unknown one is a Caution, not a Limit.
-fn touching(piece: &Piece, plan: &Plan) -> Option<Limit> {
-    let solution = &plan.bath.as_ref()?.solution;
+/// What the base is in the first solution it comes into. An unknown one is a Caution, not a Limit.
+fn touching(n: usize, piece: &Piece, plan: &Plan) -> Option<Limit> {
+    let mut vessels = plan.steps.iter().flat_map(|s| &s.vessels);
+    let first = vessels
+        .find(|v| v.pieces.contains(&n))
+        .map_or(0, |v| v.bath);
+    let solution = &plan.baths.get(first)?.solution;
     let touch = match piece.base.as_ref()? {
         Base::Metal(stock) => touch_metal(&stock.id, solution),
         Base::Nonconductor(_) => touch(chemistry::touch::Base::Coat, solution),
@@ -131,7 +137,7 @@ fn crisp(resist: Resist) -> Thickness {
 }
 
 fn etch(piece: &PlanPiece, run: &PieceRun, plan: &Plan, all: &mut Vec<Limit>) {
-    if !plan.bath.as_ref().is_some_and(PlanBath::etches) {
+    if !plan.etches() {
         return;
     }
     let mut add = |kind, numbers| all.push(of_piece(&piece.id, kind, numbers, None));
@@ -172,12 +178,11 @@ fn etch(piece: &PlanPiece, run: &PieceRun, plan: &Plan, all: &mut Vec<Limit>) {
 }
 
 /// A metal that is below its floor after this job.
-fn runs_low(plan: &Plan, likely: &Run) -> Option<Limit> {
-    let bath = plan.bath.as_ref()?;
+fn runs_low(plan: &Plan, bath: &PlanBath, run: &BathRun) -> Option<Limit> {
     let volume: Volume = plan.inputs.likely().get(bath.volume?);
     bath.metals
         .iter()
-        .zip(&likely.gained)
+        .zip(&run.gained)
         .find_map(|(hold, gained)| {
             let after = hold.now?.si() + (*gained)?.si() / volume.si();
             let floor = hold.floor?;
@@ -312,14 +317,21 @@ pub fn cautions(job: &Job, plan: &Plan, likely: &Run) -> Vec<Caution> {
         return all;
     };
     let step = |s: &PlanStep| FieldPath::new("steps").child(&s.id);
-    if let Some(bath) = &plan.bath {
+    let mut seen: Vec<(CautionKind, FieldPath)> = Vec::new();
+    for (n, bath) in plan.baths.iter().enumerate() {
+        // A bath's hazards stand at the steps that use it; where a Problem hides which, at the job's own first and last.
+        let uses = |s: &&PlanStep| s.vessels.iter().any(|v| v.bath == n);
+        let (begins, ends) = (
+            plan.steps.iter().find(uses).unwrap_or(first),
+            plan.steps.iter().rfind(uses).unwrap_or(last),
+        );
         for (kind, when) in hazards::of(bath, job) {
-            let at = if when == When::After {
-                step(last)
-            } else {
-                step(first)
-            };
-            add(kind, at, when);
+            let at = step(if when == When::After { ends } else { begins });
+            // Two baths of one family at one step share a hazard.
+            if !seen.contains(&(kind, at.clone())) {
+                seen.push((kind, at.clone()));
+                add(kind, at, when);
+            }
         }
     }
     add(CautionKind::SupplyAndLiquid, step(first), When::Before);

@@ -405,6 +405,9 @@ pub const FACING: Field<CounterArea> = Field::new(
 );
 /// Distance to the counter electrode.
 pub const DISTANCE: Field<Length> = mm("distance_m", 5.0, 1000.0);
+/// Length of the counter electrode over that of the bar, centre of the first piece to centre of the last.
+pub const OVER_BAR: Field<Ratio> =
+    Field::new("over_bar_ratio", Ratio::of_si(0.05), Ratio::of_si(20.0), "");
 /// Temperature of a step.
 pub const TEMPERATURE: Field<Temperature> = Field::new(
     "temperature_K",
@@ -486,6 +489,22 @@ pub const OFFSET: Field<Current> = Field::new(
 /// Highest voltage of a supply.
 pub const HIGHEST_VOLTS: Field<Voltage> =
     Field::new("highest_V", Voltage::of_si(0.1), Voltage::of_si(60.0), "V");
+/// Lowest voltage of a supply.
+pub const LOWEST_VOLTS: Field<Voltage> =
+    Field::new("lowest_V", Voltage::of_si(0.0), Voltage::of_si(60.0), "V");
+/// Step of a supply's voltage display.
+pub const DISPLAY_STEP_VOLTS: Field<Voltage> = Field::new(
+    "display_step_V",
+    Voltage::of_si(0.001),
+    Voltage::of_si(5.0),
+    "V",
+);
+/// What a copper strip in series gained.
+pub const STRIP_GAIN: Field<Mass> =
+    Field::new("strip_gain_kg", Mass::gram(0.001), Mass::gram(1000.0), "g");
+/// In this time.
+pub const STRIP_TIME: Field<Time> =
+    Field::new("strip_time_s", Time::minutes(1.0), Time::hours(720.0), "h");
 /// A spread, two in three.
 pub const SPREAD: Field<Fraction> = Field::new(
     "spread_frac",

@@ -118,9 +118,9 @@ impl InputList {
                 .map(|(n, input)| {
                     let variate = Variate::of(input.at.as_str());
                     let mut drawn = [0.0; POINTS];
+                    let at = input.spread.drawn(input.likely.si, &variate);
                     for (point, value) in drawn.iter_mut().enumerate() {
-                        let at = input.spread.at(input.likely.si, &variate, point);
-                        *value = at.clamp(input.bounds.0, input.bounds.1);
+                        *value = at(point).clamp(input.bounds.0, input.bounds.1);
                     }
                     (n, drawn)
                 })

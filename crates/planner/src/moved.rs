@@ -5,7 +5,7 @@ use chemistry::alloy::PARTS_MOST;
 use chemistry::element::element_of;
 use chemistry::own;
 use chemistry::{Electrode, ElementId, Metal, Solution, dissolution, faraday, valence_in};
-use quantity::{Density, MassPerCharge, Quantity, Thickness};
+use quantity::{Density, MassPerCharge, Quantity};
 
 /// A metal as one solution lays it down or takes it away.
 #[derive(Clone, Debug, PartialEq)]
@@ -103,11 +103,6 @@ impl Moved {
     /// The layer that a charge of 1 C over 1 m2 moves, at an efficiency of 1: metre per (coulomb per square metre).
     pub(crate) fn layer_per_charge(&self) -> f64 {
         self.equivalent.si() / self.density.si()
-    }
-
-    /// The effective charge per area behind a layer, in SI.
-    pub(crate) fn charge_for(&self, layer: Thickness) -> f64 {
-        layer.si() / self.layer_per_charge()
     }
 }
 

@@ -4,7 +4,7 @@ use crate::answering::prepare;
 use crate::inputs::Draws;
 use crate::job::Job;
 use crate::path::FieldPath;
-use crate::plan::{Plan, PlanBath, PlanUntil};
+use crate::plan::{Plan, PlanUntil};
 use crate::run::{PieceRun, Run, run};
 use chemistry::Catalogue;
 use quantity::{POINTS, Quantity, Range, Ratio, Thickness};
@@ -143,8 +143,7 @@ impl Outcome {
             .steps
             .last()
             .is_some_and(|s| matches!(s.until, Some(PlanUntil::Thinnest(_))));
-        let etches = plan.bath.as_ref().is_some_and(PlanBath::etches);
-        let read: fn(&PieceRun) -> Option<Thickness> = if etches {
+        let read: fn(&PieceRun) -> Option<Thickness> = if plan.etches() {
             |p| p.depth
         } else if by_thinnest && likely.pieces.iter().all(|p| p.thinnest.is_some()) {
             |p| p.thinnest

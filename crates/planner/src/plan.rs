@@ -3,7 +3,7 @@
 use crate::answer::UseBand;
 use crate::clock::Local;
 use crate::inputs::{InputId, InputList};
-use crate::job::{Bench, Lead, Resist};
+use crate::job::{Bench, Coat, Lead, Resist, VoltBench};
 use crate::moved::Moved;
 use crate::path::FieldPath;
 use chemistry::efficiency::Curve;
@@ -13,7 +13,8 @@ use chemistry::{Cited, Process, Stirring};
 use field::Row;
 use geometry::Shape;
 use quantity::{
-    Concentration, Current, CurrentDensity, Length, Mass, Temperature, Thickness, Time, Voltage,
+    Concentration, CounterArea, Current, CurrentDensity, Length, Mass, Ratio, Temperature,
+    Thickness, Time, Voltage,
 };
 
 /// A job ready to run.
@@ -23,12 +24,24 @@ pub struct Plan {
     pub pieces: Vec<PlanPiece>,
     /// The steps.
     pub steps: Vec<PlanStep>,
-    /// The bath; none where it has a Problem.
-    pub bath: Option<PlanBath>,
+    /// The steps cut wherever a piece joins or leaves, in order.
+    pub stages: Vec<PlanStage>,
+    /// The baths that have no Problem.
+    pub baths: Vec<PlanBath>,
+    /// How many layers of different metals the steps lay down; an etch counts as one.
+    pub layers: usize,
     /// The supply; none where it is not known.
     pub bench: Option<Bench>,
+    /// A supply that holds a voltage: the current follows.
+    pub volts: Option<VoltBench>,
+    /// The few settings a supply has, lowest first; empty where any can be set.
+    pub fixed: Vec<Current>,
     /// The display's reading error.
     pub display: Option<InputId>,
+    /// The area grows with the layer.
+    pub growth: bool,
+    /// Contacts and leads share the current unevenly.
+    pub contacts: bool,
     /// The uncertain inputs.
     pub inputs: InputList,
     /// Start on the wall clock, night from, night to.
@@ -38,35 +51,66 @@ pub struct Plan {
 }
 
 impl Plan {
-    /// The metal laid on a piece or taken from it.
-    pub fn moved<'p>(&'p self, piece: &'p PlanPiece) -> Option<&'p Moved> {
-        match self.bath.as_ref()?.lays.as_ref() {
+    /// The bath of a step's first vessel, else the job's first.
+    pub fn bath(&self, step: &PlanStep) -> Option<&PlanBath> {
+        match step.vessels.first() {
+            Some(vessel) => self.baths.get(vessel.bath),
+            None => self.baths.first(),
+        }
+    }
+
+    /// The metal laid on a piece in a bath, or taken from it.
+    pub fn moved(&self, piece: usize, bath: usize) -> Option<&Moved> {
+        match self.baths.get(bath)?.lays.as_ref() {
             Some(lays) => Some(lays),
-            None => piece.gives.as_ref(),
+            None => self.pieces.get(piece)?.gives.get(bath)?.as_ref(),
         }
     }
 
-    /// The same of the first piece: what growth and depth of a step are said for.
-    pub fn first_moved(&self) -> Option<&Moved> {
-        self.pieces.first().and_then(|p| self.moved(p))
+    /// The same of a step's first piece: what growth and depth of a step are said for.
+    pub fn first_moved(&self, step: &PlanStep) -> Option<&Moved> {
+        let vessel = step.vessels.first()?;
+        self.moved(*vessel.pieces.first()?, vessel.bath)
     }
 
-    /// The effective charge per area (C/m2) after which every piece is at least this deep.
-    pub(crate) fn charge_to_depth(
-        &self,
-        inputs: &crate::inputs::Inputs,
-        depth: Thickness,
-    ) -> Option<f64> {
-        let mut most: Option<f64> = None;
-        for piece in &self.pieces {
-            let flat = crate::groove::flat_for(piece, inputs, depth);
-            let q = self.moved(piece)?.charge_for(flat);
-            if most.is_none_or(|m| q > m) {
-                most = Some(q);
-            }
-        }
-        most
+    /// Whether the job takes metal away.
+    pub fn etches(&self) -> bool {
+        self.baths.first().is_some_and(PlanBath::etches)
     }
+
+    /// Whether an end or a density depends on what is laid.
+    pub(crate) fn aims(&self) -> bool {
+        let timed =
+            |s: &PlanStep| matches!(s.until, Some(PlanUntil::Time(_) | PlanUntil::Clock(_)));
+        self.growth || !self.steps.iter().all(timed)
+    }
+
+    /// A step's first stage.
+    pub fn first_stage(&self, step: usize) -> Option<usize> {
+        self.stages.iter().position(|s| s.step == step)
+    }
+}
+
+/// A vessel of a step with what hangs in it over the whole of it; the vessels of a step are in series.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlanVessel {
+    /// Place of its bath in [`Plan::baths`].
+    pub bath: usize,
+    /// Places of its pieces in [`Plan::pieces`].
+    pub pieces: Vec<usize>,
+}
+
+/// A part of a step during which the same pieces hang.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlanStage {
+    /// Place of its step.
+    pub step: usize,
+    /// From this time after the step's start.
+    pub from: Time,
+    /// To this one; none for the last stage, which ends as the step ends.
+    pub to: Option<Time>,
+    /// What hangs, vessel by vessel.
+    pub hung: Vec<Vec<usize>>,
 }
 
 /// A piece ready to run.
@@ -82,22 +126,26 @@ pub struct PlanPiece {
     pub factor: InputId,
     /// Its hanger wires: diameter, wetted length, how many.
     pub wires: Option<(InputId, InputId, u32)>,
-    /// Row of the evenness table.
-    pub row: Option<Row>,
+    /// Row of the evenness table, bath by bath.
+    pub rows: Vec<Option<Row>>,
     /// The person's own thinnest over mean.
     pub own_ratio: Option<InputId>,
     /// A bore that grows shut.
     pub bore: Option<InputId>,
     /// The bore wanted after growth.
     pub wanted_bore: Option<Length>,
-    /// The metal taken from it in an etch.
-    pub gives: Option<Moved>,
+    /// The metal taken from it in an etch, bath by bath.
+    pub gives: Vec<Option<Moved>>,
+    /// Resistance of its contact and of its lead.
+    pub contact: [Option<InputId>; 2],
     /// Open share of a masked sheet.
     pub open: Option<InputId>,
     /// Thickness of the sheet.
     pub stock: Option<Length>,
     /// What is etched.
     pub art: PlanArt,
+    /// What it is sealed with, where a coat must first be covered.
+    pub coat: Option<Coat>,
     /// Points or hairs: the thickest place passes the table's.
     pub pointed: bool,
 }
@@ -178,6 +226,10 @@ pub struct PlanBath {
     pub volume: Option<InputId>,
     /// The counter electrode's material.
     pub counter: Option<&'static Material>,
+    /// Its length over that of the bar.
+    pub over_bar: Option<Ratio>,
+    /// Its facing area.
+    pub facing: Option<CounterArea>,
     /// Metals whose balance is kept: each with what the job says of it.
     pub metals: Vec<PlanHold>,
 }
@@ -210,6 +262,10 @@ pub struct PlanStep {
     pub id: String,
     /// What happens.
     pub kind: Process,
+    /// Vessels in series; none where a Problem keeps them from being known.
+    pub vessels: Vec<PlanVessel>,
+    /// Which layer of metal it works on.
+    pub layer: usize,
     /// How the solution is moved.
     pub stirring: Stirring,
     /// Temperature of the bath, where it is given.
@@ -253,4 +309,4 @@ pub enum PlanUntil {
 }
 
 /// Most steps this program plans.
-pub const MOST_STEPS: usize = 2;
+pub const MOST_STEPS: usize = 12;

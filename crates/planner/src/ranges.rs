@@ -1,8 +1,8 @@
 //! From one likely run and 512 sampled ones to ranges.
 
-use crate::plan::{MOST_METALS, MOST_STEPS, Plan};
-use crate::run::{Kept, Run, run};
-use quantity::{POINTS, Quantity, Range};
+use crate::plan::{MOST_METALS, Plan};
+use crate::run::{Run, run, si};
+use quantity::{POINTS, Quantity, Range, Ratio};
 
 /// Which value of a step.
 #[derive(Clone, Copy, Debug)]
@@ -29,8 +29,10 @@ pub enum OfStep {
     Ohmic,
     /// What it takes.
     Power,
+    /// Density at its end.
+    DensityAfter,
 }
-const STEP_SLOTS: usize = OfStep::Power as usize + 1;
+const STEP_SLOTS: usize = OfStep::DensityAfter as usize + 1;
 
 /// Which value of a piece.
 #[derive(Clone, Copy, Debug)]
@@ -71,105 +73,177 @@ pub enum OfPiece {
     LineToDraw,
     /// Its part of the current.
     Current,
+    /// Its share of the current.
+    Share,
+    /// Its density.
+    Density,
 }
-const PIECE_SLOTS: usize = OfPiece::Current as usize + 1;
+const PIECE_SLOTS: usize = OfPiece::Density as usize + 1;
 
-const TIME: usize = STEP_SLOTS * MOST_STEPS;
-const CHARGE: usize = TIME + 1;
-const COUNTER: usize = CHARGE + 1;
-const GAINED: usize = COUNTER + 1;
-const PIECES: usize = GAINED + MOST_METALS;
+/// Which value of a layer on a piece.
+#[derive(Clone, Copy, Debug)]
+pub enum OfLayer {
+    /// Mean thickness.
+    Mean,
+    /// Thinnest.
+    Thinnest,
+    /// Thickest.
+    Thickest,
+    /// Mass.
+    Mass,
+}
+const LAYER_SLOTS: usize = OfLayer::Mass as usize + 1;
+
+const TIME: usize = 0;
+const CHARGE: usize = 1;
+const STEPS: usize = 2;
+/// What a bath gains of each of its metals, and its counter electrode.
+const BATH_SLOTS: usize = MOST_METALS + 1;
+
+/// Where the values of a plan stand in a row.
+#[derive(Clone, Copy)]
+struct Places {
+    baths: usize,
+    pieces: usize,
+    layers: usize,
+    layers_each: usize,
+    width: usize,
+}
+
+impl Places {
+    fn of(plan: &Plan) -> Self {
+        let baths = STEPS + STEP_SLOTS * plan.steps.len();
+        let pieces = baths + BATH_SLOTS * plan.baths.len();
+        let layers = pieces + PIECE_SLOTS * plan.pieces.len();
+        // One layer is the whole of it, and is not said twice.
+        let layers_each = if plan.layers > 1 { plan.layers } else { 0 };
+        Self {
+            baths,
+            pieces,
+            layers,
+            layers_each,
+            width: layers + LAYER_SLOTS * layers_each * plan.pieces.len(),
+        }
+    }
+}
 
 /// All samples of a plan, ready to be asked for ranges.
 pub struct Ranges {
+    places: Places,
     likely: Vec<f64>,
-    /// Empty where no input is uncertain.
-    columns: Vec<[f64; POINTS]>,
+    /// Sample by sample; empty where no input is uncertain.
+    rows: Vec<f64>,
 }
 
 impl Ranges {
     /// Runs the samples. Settings are kept from `likely`.
     pub fn of(plan: &Plan, likely: &Run) -> Self {
-        let width = PIECES + PIECE_SLOTS * plan.pieces.len();
-        let mut row = vec![f64::NAN; width];
-        fill(likely, &mut row);
-        let first = row.clone();
+        let places = Places::of(plan);
+        let mut ranges = Self::exactly(plan, likely);
         if !plan.inputs.any_spread() {
-            return Self {
-                likely: first,
-                columns: Vec::new(),
-            };
+            return ranges;
         }
-        let kept: [Kept; MOST_STEPS] = likely.kept();
-        let mut columns = vec![[0.0; POINTS]; width];
+        let kept = likely.kept();
+        let mut rows = vec![f64::NAN; places.width * POINTS];
         let mut sample = Run::for_plan(plan);
+        let mut slots = rows.chunks_exact_mut(places.width);
         plan.inputs.draws().each(
             |_| false,
-            |point, inputs| {
+            |_, inputs| {
                 run(plan, inputs, Some(&kept), &mut sample);
-                fill(&sample, &mut row);
-                for (column, value) in columns.iter_mut().zip(&row) {
-                    column[point] = *value;
+                if let Some(row) = slots.next() {
+                    fill(&places, &sample, row);
                 }
             },
         );
+        ranges.rows = rows;
+        ranges
+    }
+
+    /// The likely values alone.
+    pub fn exactly(plan: &Plan, likely: &Run) -> Self {
+        let places = Places::of(plan);
+        let mut row = vec![f64::NAN; places.width];
+        fill(&places, likely, &mut row);
         Self {
-            likely: first,
-            columns,
+            places,
+            likely: row,
+            rows: Vec::new(),
         }
     }
 
-    fn range<Q: Quantity>(&mut self, slot: usize) -> Option<Range<Q>> {
+    fn range<Q: Quantity>(&self, slot: usize) -> Option<Range<Q>> {
         let likely = self.likely[slot];
         if !likely.is_finite() {
             return None;
         }
-        let likely = Q::from_si(likely);
-        Some(match self.columns.get_mut(slot) {
-            Some(samples) => Range::of_samples(likely, samples),
-            None => Range::exactly(likely),
-        })
+        Some(of_column(likely, &self.rows, self.places.width, slot).map(Q::from_si))
     }
 
     /// A value of step `n`.
-    pub fn step<Q: Quantity>(&mut self, n: usize, which: OfStep) -> Option<Range<Q>> {
-        self.range(n * STEP_SLOTS + which as usize)
+    pub fn step<Q: Quantity>(&self, n: usize, which: OfStep) -> Option<Range<Q>> {
+        self.range(STEPS + n * STEP_SLOTS + which as usize)
     }
 
     /// A value of piece `n`.
-    pub fn piece<Q: Quantity>(&mut self, n: usize, which: OfPiece) -> Option<Range<Q>> {
-        self.range(PIECES + n * PIECE_SLOTS + which as usize)
+    pub fn piece<Q: Quantity>(&self, n: usize, which: OfPiece) -> Option<Range<Q>> {
+        self.range(self.places.pieces + n * PIECE_SLOTS + which as usize)
+    }
+
+    /// A value of layer `layer` on piece `n`, where there is more than one.
+    pub fn layer<Q: Quantity>(&self, n: usize, layer: usize, which: OfLayer) -> Option<Range<Q>> {
+        let each = self.places.layers_each;
+        let slot = self.places.layers + (n * each + layer) * LAYER_SLOTS + which as usize;
+        self.range(slot)
     }
 
     /// From the first step's start to the last one's end.
-    pub fn time<Q: Quantity>(&mut self) -> Option<Range<Q>> {
+    pub fn time<Q: Quantity>(&self) -> Option<Range<Q>> {
         self.range(TIME)
     }
 
-    /// What the counter electrode gains.
-    pub fn counter<Q: Quantity>(&mut self) -> Option<Range<Q>> {
-        self.range(COUNTER)
+    /// What the counter electrode of bath `n` gains.
+    pub fn counter<Q: Quantity>(&self, n: usize) -> Option<Range<Q>> {
+        self.range(self.places.baths + n * BATH_SLOTS + MOST_METALS)
     }
 
-    /// What the bath gains of its metal `n`.
-    pub fn gained<Q: Quantity>(&mut self, n: usize) -> Option<Range<Q>> {
-        self.range(GAINED + n)
+    /// What bath `n` gains of its metal `metal`.
+    pub fn gained<Q: Quantity>(&self, n: usize, metal: usize) -> Option<Range<Q>> {
+        self.range(self.places.baths + n * BATH_SLOTS + metal)
     }
 
     /// Charge of all steps.
-    pub fn charge<Q: Quantity>(&mut self) -> Option<Range<Q>> {
+    pub fn charge<Q: Quantity>(&self) -> Option<Range<Q>> {
         self.range(CHARGE)
     }
 }
 
-/// Writes a run into a row; what is absent becomes NaN, which [`Ranges::range`] gives back as absent.
-fn fill(run: &Run, row: &mut [f64]) {
-    fn si<Q: Quantity>(q: Option<Q>) -> f64 {
-        q.map_or(f64::NAN, Quantity::si)
+/// The range of one column of the rows.
+fn of_column(likely: f64, rows: &[f64], width: usize, slot: usize) -> Range<Ratio> {
+    let likely = Ratio::from_si(likely);
+    if rows.is_empty() {
+        return Range::exactly(likely);
     }
-    for (n, s) in run.steps.iter().enumerate() {
-        let at = n * STEP_SLOTS;
-        row[at..at + STEP_SLOTS].copy_from_slice(&[
+    let mut samples = [likely.si(); POINTS];
+    for (sample, value) in samples
+        .iter_mut()
+        .zip(rows.iter().skip(slot).step_by(width))
+    {
+        *sample = *value;
+    }
+    Range::of_samples(likely, &mut samples)
+}
+
+/// Writes a run into a row; what is absent becomes NaN, which [`Ranges::range`] gives back as absent.
+fn fill(places: &Places, run: &Run, row: &mut [f64]) {
+    row[TIME] = si(run.time);
+    row[CHARGE] = si(run.charge);
+    for (s, row) in run
+        .steps
+        .iter()
+        .zip(row[STEPS..].chunks_exact_mut(STEP_SLOTS))
+    {
+        row.copy_from_slice(&[
             si(s.wanted),
             si(s.time),
             si(s.real),
@@ -181,17 +255,25 @@ fn fill(run: &Run, row: &mut [f64]) {
             si(s.volts),
             si(s.ohmic),
             si(s.power),
+            si(s.density_after),
         ]);
     }
-    row[TIME] = si(run.time);
-    row[CHARGE] = si(run.charge);
-    row[COUNTER] = si(run.counter);
-    for (slot, gained) in row[GAINED..].iter_mut().zip(run.gained) {
-        *slot = si(gained);
+    for (b, row) in run
+        .baths
+        .iter()
+        .zip(row[places.baths..].chunks_exact_mut(BATH_SLOTS))
+    {
+        for (slot, gained) in row.iter_mut().zip(b.gained) {
+            *slot = si(gained);
+        }
+        row[MOST_METALS] = si(b.counter);
     }
-    for (n, p) in run.pieces.iter().enumerate() {
-        let at = PIECES + n * PIECE_SLOTS;
-        row[at..at + PIECE_SLOTS].copy_from_slice(&[
+    for (p, row) in run
+        .pieces
+        .iter()
+        .zip(row[places.pieces..].chunks_exact_mut(PIECE_SLOTS))
+    {
+        row.copy_from_slice(&[
             si(p.area),
             si(Some(p.wire_area)),
             si(p.area.map(|a| a + p.wire_area)),
@@ -210,6 +292,15 @@ fn fill(run: &Run, row: &mut [f64]) {
             si(p.opening_after),
             si(p.line_to_draw),
             si(p.current),
+            si(p.share),
+            si(p.density),
         ]);
+    }
+    for (l, row) in run
+        .layers
+        .iter()
+        .zip(row[places.layers..].chunks_exact_mut(LAYER_SLOTS))
+    {
+        row.copy_from_slice(&[si(l.mean), si(l.thinnest), si(l.thickest), si(l.mass)]);
     }
 }

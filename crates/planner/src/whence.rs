@@ -26,16 +26,18 @@ pub fn whence(
     at: &FieldPath,
 ) -> Whence {
     let input = |id: Option<InputId>| id.map_or(WORKED, |id| Whence::From(plan.inputs.origin(id)));
-    let Some(bath) = &plan.bath else {
-        return GIVEN;
-    };
     let of_step = |step: &PlanStep| at.within(FieldPath::new("steps").child(&step.id).as_str());
     let of_piece = |p: &&PlanPiece| at.within(FieldPath::new("pieces").child(&p.id).as_str());
     let n = plan.steps.iter().position(of_step).unwrap_or_default();
     let step = plan.steps.get(n).or(plan.steps.last());
+    let Some(bath) = step.map_or(plan.baths.first(), |s| plan.bath(s)) else {
+        return GIVEN;
+    };
     let piece = plan.pieces.iter().find(of_piece).or(plan.pieces.first());
     let ruled = rulings.get(n).copied().flatten();
-    let metal = plan.first_moved().map_or("", |m| m.id.as_str());
+    let metal = step
+        .and_then(|s| plan.first_moved(s))
+        .map_or("", |m| m.id.as_str());
     match name {
         "faraday" => from(Some(FARADAY.source)),
         "molar_mass" => from(

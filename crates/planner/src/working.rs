@@ -2,12 +2,14 @@
 
 use crate::advise::{diffusivity, limiting, metal_content};
 use crate::answer::{Origin, Ruling, SourceText, Whence, Working};
+use crate::body::scale;
+use crate::even::{efficiency, min_ratio, spread_on};
 use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sub, Value};
 use crate::groove;
 use crate::inputs::{InputId, Inputs};
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanPiece, PlanSurface, PlanUntil};
-use crate::run::{Run, efficiency, min_ratio, scale};
+use crate::run::Run;
 use crate::value::Named;
 use crate::whence::whence;
 use chemistry::element::element_of;
@@ -182,12 +184,25 @@ pub fn write(plan: &Plan, inputs: &Inputs, run: &Run, rulings: &[Option<Ruling>]
     for n in 0..plan.pieces.len() {
         w.areas(n);
     }
-    if let Some(bath) = &plan.bath {
-        w.equivalent(bath);
-        for n in 0..plan.steps.len() {
-            w.step(n, bath);
+    for n in 0..plan.steps.len() {
+        let step = &plan.steps[n];
+        let Some(bath) = plan.bath(step) else {
+            continue;
+        };
+        let before = &plan.steps[..n];
+        if !before
+            .iter()
+            .any(|s| plan.bath(s).is_some_and(|b| b.id == bath.id))
+        {
+            let last = plan
+                .steps
+                .iter()
+                .rposition(|s| plan.bath(s).is_some_and(|b| b.id == bath.id));
+            w.equivalent(bath, n, last.unwrap_or(n));
         }
+        w.step(n, bath);
     }
+
     for n in 0..plan.pieces.len() {
         w.fit(n);
     }
@@ -299,10 +314,11 @@ impl Writer<'_> {
         }
     }
 
-    fn equivalent(&mut self, bath: &PlanBath) {
+    /// What a charge moves, and how fast ions arrive, in the bath of a step: at the bath's last step.
+    fn equivalent(&mut self, bath: &PlanBath, n: usize, last: usize) {
         let at = FieldPath::new("baths").child(&bath.id);
         // An alloy's is a sum over its parts, each with its own valence: its result stands in the growth.
-        if let Some(moved) = self.plan.first_moved()
+        if let Some(moved) = self.plan.first_moved(&self.plan.steps[n])
             && let Some(element) = element_of(&moved.id)
             && let [(only, _)] = moved.parts()
             && *only == element.id
@@ -326,9 +342,7 @@ impl Writer<'_> {
         let Some(element) = element_of(bath.solution.metal).filter(|_| !bath.etches()) else {
             return;
         };
-        let Some(step) = self.plan.steps.last() else {
-            return;
-        };
+        let step = &self.plan.steps[last];
         if let (Some(c), Some(d), Some(limit)) = (
             metal_content(bath),
             diffusivity(bath, step),
@@ -366,13 +380,15 @@ impl Writer<'_> {
         let step = &self.plan.steps[n];
         let at = FieldPath::new("steps").child(&step.id);
         let run = self.run.steps[n];
-        let reached = n
-            .checked_sub(1)
-            .map_or(Some(Thickness::um(0.0)), |p| self.run.steps[p].mean_after);
+        // Of the layer, which another step of the same metal may have begun.
+        let reached = match n.checked_sub(1) {
+            Some(p) if self.plan.steps[p].layer == step.layer => self.run.steps[p].mean_after,
+            _ => Some(Thickness::um(0.0)),
+        };
         let (Some(flows), Some(i), Some(wanted)) = (run.real, run.density, run.wanted) else {
             return;
         };
-        let wetted = self.wetted();
+        let Some(wetted) = self.wetted(n) else { return };
         if let Some(crate::plan::PlanDrive::Density(density)) = step.drive {
             self.add(
                 "wanted",
@@ -384,11 +400,16 @@ impl Writer<'_> {
         }
         let (Some(growth), Some(moved), Some(efficiency)) = (
             run.growth,
-            self.plan.first_moved(),
+            self.plan.first_moved(step),
             efficiency(bath, self.inputs, i),
         ) else {
             return;
         };
+        if self.plan.contacts {
+            return;
+        }
+        // One density that stays: else the step is a sum of stages, or the areas grow, and has no one line.
+        let plain = self.plain(n);
         let mut sources = self.source(bath.efficiency);
         sources.extend(density_source(&moved.id));
         let values = vec![
@@ -405,7 +426,9 @@ impl Writer<'_> {
             Named::new("growth", growth),
             &sources,
         );
-        if let (Some(time), Some(reached), Some(after)) = (run.time, reached, run.mean_after) {
+        if let (Some(time), Some(reached), Some(after)) = (run.time, reached, run.mean_after)
+            && plain
+        {
             self.time_and_mean(n, &at, growth, time, reached, after);
             if let Some(charge) = run.charge {
                 let values = vec![Named::new("flows", flows), Named::new("time", time)];
@@ -416,25 +439,34 @@ impl Writer<'_> {
                     Named::new("charge", charge),
                     &[],
                 );
-                for p in 0..self.plan.pieces.len() {
-                    self.mass(p, &at, efficiency, charge, wetted);
+                for p in self.hung(n) {
+                    self.mass(p, &at, n, efficiency, charge, wetted);
                 }
             }
-            for p in 0..self.plan.pieces.len() {
-                self.evenness(p, &at, bath, i, growth * time);
+            for p in self.hung(n) {
+                self.evenness(p, &at, bath, n, i, growth * time);
             }
         }
         self.volts(&at, bath, i, n);
     }
 
-    /// The full wetted area of all pieces and wires.
-    fn wetted(&self) -> WorkArea {
-        self.plan
-            .pieces
-            .iter()
-            .zip(&self.run.pieces)
-            .filter_map(|(p, slot)| Some((slot.area? + slot.wire_area) * f64::from(p.count)))
-            .sum()
+    /// What hangs in a step's one vessel.
+    fn hung(&self, n: usize) -> Vec<usize> {
+        match &self.plan.steps[n].vessels[..] {
+            [only] => only.pieces.clone(),
+            _ => Vec::new(),
+        }
+    }
+
+    /// Whether a step is one stage in one vessel with areas that stay.
+    fn plain(&self, n: usize) -> bool {
+        let stages = self.plan.stages.iter().filter(|s| s.step == n);
+        !self.plan.growth && stages.count() == 1 && self.plan.steps[n].vessels.len() == 1
+    }
+
+    /// The wetted area that a step's current is for.
+    fn wetted(&self, n: usize) -> Option<WorkArea> {
+        self.run.stages[self.plan.first_stage(n)?].area
     }
 
     /// What one piece takes of a step's charge.
@@ -442,6 +474,7 @@ impl Writer<'_> {
         &mut self,
         p: usize,
         at: &FieldPath,
+        n: usize,
         efficiency: Fraction,
         charge: Charge,
         wetted: WorkArea,
@@ -449,7 +482,8 @@ impl Writer<'_> {
         let Some(area) = self.run.pieces[p].area else {
             return;
         };
-        let Some(metal) = self.plan.moved(&self.plan.pieces[p]) else {
+        let bath = self.plan.steps[n].vessels.first().map(|v| v.bath);
+        let Some(metal) = bath.and_then(|b| self.plan.moved(p, b)) else {
             return;
         };
         let equivalent = metal.equivalent;
@@ -544,11 +578,18 @@ impl Writer<'_> {
         p: usize,
         at: &FieldPath,
         bath: &PlanBath,
+        n: usize,
         i: quantity::CurrentDensity,
         grown: Thickness,
     ) {
         let piece: &PlanPiece = &self.plan.pieces[p];
-        let (wa, table) = crate::run::spread_on(piece, bath, self.inputs, i);
+        let row = self.plan.steps[n]
+            .vessels
+            .first()
+            .and_then(|v| piece.rows[v.bath]);
+        let even = scale(piece, self.inputs)
+            .and_then(|size| spread_on(piece, row, size, bath, self.inputs, i));
+        let (wa, table) = (even.map(|e| e.0), even.map(|e| e.1));
         let fem = Source::Computed {
             method: MethodId::FiniteElements,
         };
@@ -599,6 +640,9 @@ impl Writer<'_> {
     }
 
     fn volts(&mut self, at: &FieldPath, bath: &PlanBath, i: quantity::CurrentDensity, n: usize) {
+        if self.plan.contacts || self.plan.steps[n].vessels.len() != 1 {
+            return;
+        }
         let (Some(volts), Some(d), Some(k), Some(s)) = (
             self.run.steps[n].volts,
             bath.distance,

@@ -55,11 +55,20 @@ impl Spread {
 
     /// The value at sample `point` of `variate`, for a likely value of `likely` (any unit).
     pub fn at(&self, likely: f64, variate: &Variate, point: usize) -> f64 {
-        match *self {
+        self.drawn(likely, variate)(point)
+    }
+
+    /// The values at all samples of `variate`.
+    pub fn drawn<'v>(&self, likely: f64, variate: &'v Variate) -> impl Fn(usize) -> f64 + use<'v> {
+        let spread = *self;
+        // Of a lognormal spread, worked out once.
+        let width = match spread {
+            Spread::Lognormal { frac } => libm::log(1.0 + frac),
+            _ => 0.0,
+        };
+        move |point| match spread {
             Spread::None => likely,
-            Spread::Lognormal { frac } => {
-                likely * libm::exp(libm::log(1.0 + frac) * variate.normal(point))
-            }
+            Spread::Lognormal { .. } => likely * libm::exp(width * variate.normal(point)),
             Spread::Normal { sd } => likely + sd * variate.normal(point),
             Spread::Triangle { low, high } => likely * triangle(low, high, variate.uniform(point)),
             Spread::Uniform { half } => likely + half * (2.0 * variate.uniform(point) - 1.0),
@@ -102,6 +111,15 @@ impl<Q: Quantity> Range<Q> {
             likely,
             low: likely,
             high: likely,
+        }
+    }
+
+    /// The same range of another kind.
+    pub fn map<R>(self, mut f: impl FnMut(f64) -> R) -> Range<R> {
+        Range {
+            likely: f(self.likely.si()),
+            low: f(self.low.si()),
+            high: f(self.high.si()),
         }
     }
 

@@ -285,6 +285,7 @@ impl Reader<'_> {
             passed: self.number(&fields::PASSED, at::PASSED),
             holds: self.holds(),
             counter: Some(Counter {
+                over_bar: None,
                 material: self.counter(),
                 facing: self.number(&fields::FACING, at::FACING),
                 distance: self.number(&fields::DISTANCE, at::DISTANCE),

@@ -177,6 +177,30 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             ),
             "Renew or strengthen it first.".to_owned(),
         ),
+        LimitKind::VesselsUneven => (
+            format!("The vessels in series hold {} and {}.", number::any(get::<quantity::WorkArea>(n, "least").into()), number::any(get::<quantity::WorkArea>(n, "most").into())),
+            "Each takes the whole current: move pieces until the areas are alike.".to_owned(),
+        ),
+        LimitKind::PoorContact => (
+            format!("A poor contact: this piece gets {}, the others about {}.", dens("density"), dens("mean")),
+            "Clean and tighten clip and hook, or wind the wire on before you paint.".to_owned(),
+        ),
+        LimitKind::CounterTooSmall => (
+            format!("The counter electrode is {} times the work, at least {} is usual.", number::any(get::<quantity::Ratio>(n, "ratio").into()), number::any(get::<quantity::Ratio>(n, "least").into())),
+            "Add a plate, or hang less at once.".to_owned(),
+        ),
+        LimitKind::CounterTooDense => (
+            format!("The counter electrode carries {}, it bears {}.", dens("density"), dens("highest")),
+            "Add a plate, or use less current.".to_owned(),
+        ),
+        LimitKind::BathOverloaded => (
+            "More current than this volume of bath bears.".to_owned(),
+            "Take more bath, or less current.".to_owned(),
+        ),
+        LimitKind::BarEnds => (
+            format!("The end pieces get {} to {} times what the middle ones do.", number::any(get::<quantity::Ratio>(n, "low").into()), number::any(get::<quantity::Ratio>(n, "high").into())),
+            "Let the anode reach from the middle of the first piece to that of the last, or swap the pieces halfway.".to_owned(),
+        ),
         LimitKind::BoreCloses => (
             "The ring would grow shut.".to_owned(),
             "Make it thinner, or start with a wider ring.".to_owned(),

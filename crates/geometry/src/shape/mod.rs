@@ -262,6 +262,11 @@ impl Shape {
     /// The length on which evenness is judged: the radius of the opening for whatever has a hollow, half the width for fern
     /// and feather (they plate like a grating; common practice, no source), otherwise half the longest size.
     pub fn scale(&self) -> Length {
+        self.scale_with(&self.surface())
+    }
+
+    /// The same, where its surface is known already.
+    pub fn scale_with(&self, surface: &Surface) -> Length {
         if let Some(recess) = self.recess() {
             return recess.opening / 2.0;
         }
@@ -272,7 +277,7 @@ impl Shape {
                 form: LeafForm::Fern,
                 ..
             } => width / 2.0,
-            _ => self.surface().longest / 2.0,
+            _ => surface.longest / 2.0,
         }
     }
 

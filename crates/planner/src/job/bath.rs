@@ -5,7 +5,7 @@ use crate::fields;
 use crate::path::FieldPath;
 use crate::problem::{Problem, ProblemKind};
 use field::Arrangement;
-use quantity::{Charge, Concentration, CounterArea, Length, Volume};
+use quantity::{Charge, Concentration, CounterArea, Length, Ratio, Volume};
 use serde::Serialize;
 use serde_json::Value;
 
@@ -55,6 +55,9 @@ pub struct Counter {
     /// Distance to the work.
     #[serde(rename = "distance_m", skip_serializing_if = "Option::is_none")]
     pub distance: Option<Length>,
+    /// Its length along the bar over the length from the centre of the first piece to that of the last.
+    #[serde(rename = "over_bar_ratio", skip_serializing_if = "Option::is_none")]
+    pub over_bar: Option<Ratio>,
     /// Where it stands.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub arrangement: Option<Arrangement>,
@@ -111,6 +114,7 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Bath>
             material: n.text("material", problems),
             facing: n.number(&fields::FACING, problems),
             distance: n.number(&fields::DISTANCE, problems),
+            over_bar: n.number(&fields::OVER_BAR, problems),
             arrangement: n.word("arrangement", &ARRANGEMENTS, problems),
         };
         n.finish(problems);

@@ -26,7 +26,7 @@ pub use piece::{
     Moment, Part, Piece, Resist, Sides, Stock,
 };
 pub use step::{Drive, InBath, Step, Until, Use, Wear};
-pub use supply::{Bench, Supply};
+pub use supply::{Bench, FixedSetting, Supply, VoltBench};
 
 /// The format this program writes, and the newest it reads.
 pub const FORMAT: u32 = 1;

@@ -1,13 +1,11 @@
 //! Metals and solutions of the person's own. They stand inside the Job, never in the catalogue.
 
-use super::tree::{Node, Problems, id_of};
+use super::tree::{Node, Problems, each};
 use crate::fields;
-use crate::path::FieldPath;
 use crate::problem::{Problem, ProblemKind};
 use chemistry::Process;
 use quantity::{Conductivity, CurrentDensity, Density, Fraction, MassPerCharge, Voltage};
 use serde::Serialize;
-use serde_json::Value;
 
 /// The person's own metals and solutions.
 #[derive(Clone, Debug, PartialEq, Default, Serialize)]
@@ -106,25 +104,6 @@ pub fn read(node: &mut Node<'_>, problems: &mut Problems) -> Own {
     };
     n.finish(problems);
     own
-}
-
-fn each<T>(
-    items: &[Value],
-    path: &FieldPath,
-    problems: &mut Problems,
-    read: impl Fn(String, Node<'_>, &mut Problems) -> Option<T>,
-) -> Vec<T> {
-    let mut ids = Vec::new();
-    let mut all = Vec::new();
-    for item in items {
-        if let Some(id) = id_of(item, path, &ids, problems) {
-            ids.push(id.clone());
-            if let Some(node) = Node::new(item, path.child(&id), problems) {
-                all.extend(read(id, node, problems));
-            }
-        }
-    }
-    all
 }
 
 fn metal(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<OwnAlloy> {

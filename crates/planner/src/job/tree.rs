@@ -30,7 +30,8 @@ pub fn shown(value: &Value) -> String {
     }
 }
 
-fn wrong_type(at: FieldPath, value: &Value, wanted: &'static str) -> Problem {
+/// A value of another type than the one that is wanted.
+pub fn wrong_type(at: FieldPath, value: &Value, wanted: &'static str) -> Problem {
     Problem::at(at, ProblemKind::WrongType)
         .reading(shown(value))
         .accepting(crate::problem::Accepted::Type(wanted))
@@ -281,4 +282,24 @@ pub fn id_of(
         return None;
     }
     Some(id.to_owned())
+}
+
+/// Every element of a list that has an id, read at its address.
+pub fn each<T>(
+    items: &[Value],
+    path: &FieldPath,
+    problems: &mut Problems,
+    read: impl Fn(String, Node<'_>, &mut Problems) -> Option<T>,
+) -> Vec<T> {
+    let mut ids = Vec::new();
+    let mut all = Vec::new();
+    for item in items {
+        if let Some(id) = id_of(item, path, &ids, problems) {
+            ids.push(id.clone());
+            if let Some(node) = Node::new(item, path.child(&id), problems) {
+                all.extend(read(id, node, problems));
+            }
+        }
+    }
+    all
 }

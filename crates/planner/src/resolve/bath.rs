@@ -3,11 +3,16 @@
 use super::*;
 
 impl Resolver<'_> {
-    pub(super) fn bath(&mut self) -> Option<PlanBath> {
-        let Some(bath) = self.job.baths.first() else {
+    /// Every bath that has no Problem.
+    pub(super) fn baths(&mut self) -> Vec<PlanBath> {
+        let job = self.job;
+        if job.baths.is_empty() {
             self.stop_without_list("baths");
-            return None;
-        };
+        }
+        job.baths.iter().filter_map(|b| self.bath(b)).collect()
+    }
+
+    fn bath(&mut self, bath: &Bath) -> Option<PlanBath> {
         let path = FieldPath::new("baths").child(&bath.id);
         let solution = &self.solution(bath, &path)?;
         let etches = solution.work == Electrode::Anode;
@@ -61,6 +66,8 @@ impl Resolver<'_> {
             distance,
             volume,
             counter: self.counter_material(bath, &counter_path),
+            over_bar: counter.and_then(|c| c.over_bar),
+            facing: counter.and_then(|c| c.facing),
             metals: Vec::new(),
         })
     }
@@ -101,24 +108,25 @@ impl Resolver<'_> {
         found
     }
 
-    /// Which metals the balance is kept of: the bath's own, what the pieces give, and what the person named.
+    /// Which metals the balances are kept of: each bath's own, what the pieces give, and what the person named.
     pub(super) fn with_metals(
         &mut self,
-        bath: Option<PlanBath>,
+        baths: Vec<PlanBath>,
         pieces: &[PlanPiece],
-    ) -> Option<PlanBath> {
-        let mut bath = bath?;
-        let holds = self
-            .job
-            .baths
-            .first()
-            .map(|b| b.holds.as_slice())
-            .unwrap_or_default();
+    ) -> Vec<PlanBath> {
+        let each = baths.into_iter().enumerate();
+        each.map(|(n, bath)| self.with_its_metals(n, bath, pieces))
+            .collect()
+    }
+
+    fn with_its_metals(&self, place: usize, mut bath: PlanBath, pieces: &[PlanPiece]) -> PlanBath {
+        let said = self.job.baths.iter().find(|b| b.id == bath.id);
+        let holds = said.map(|b| b.holds.as_slice()).unwrap_or_default();
         let mut ids: Vec<&str> = Vec::new();
         let moved = bath
             .lays
             .iter()
-            .chain(pieces.iter().filter_map(|p| p.gives.as_ref()));
+            .chain(pieces.iter().filter_map(|p| p.gives[place].as_ref()));
         ids.extend(deposited_on_counter(&bath.solution).map(|(id, _)| id));
         ids.extend(moved.flat_map(|m| m.parts().iter().map(|(id, _)| *id)));
         // An anode of another metal than the bath's spoils it: that is counted too.
@@ -138,7 +146,7 @@ impl Resolver<'_> {
                 });
             }
         }
-        Some(bath)
+        bath
     }
 
     /// The metal a solution lays down, with the valence an own one's label gives.

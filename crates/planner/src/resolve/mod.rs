@@ -2,7 +2,9 @@
 
 mod bath;
 mod piece;
+mod stage;
 mod step;
+mod supply;
 
 use crate::answer::{Counts, Origin};
 use crate::arrangement;
@@ -23,7 +25,7 @@ use chemistry::solution::label::Label;
 use chemistry::solution::{Choosable, Electrode, Setting, Solution};
 use chemistry::{Catalogue, Cited, Datum, Metal, Process};
 use geometry::Shape;
-use quantity::{AnyQuantity, Band, Current, Length, Quantity, Ratio, Spread, Thickness};
+use quantity::{AnyQuantity, Band, Current, Quantity, Ratio, Spread, Thickness};
 
 use crate::plan::*;
 
@@ -38,34 +40,39 @@ pub fn resolve(catalogue: &Catalogue, job: &Job, problems: &mut Vec<Problem>) ->
         refused: Vec::new(),
     };
     r.refuse_what_comes_later();
-    let bath = r.bath();
-    let arrangement = job
-        .baths
-        .first()
-        .and_then(|b| b.counter.as_ref())
-        .and_then(|c| c.arrangement)
-        .unwrap_or_default();
-    let pieces = r.pieces(bath.as_ref(), arrangement);
-    let bath = r.with_metals(bath, &pieces);
-    let bench = r.bench();
+    let baths = r.baths();
+    let pieces = r.pieces(&baths);
+    let baths = r.with_metals(baths, &pieces);
+    let (bench, volts, fixed) = r.supply();
     let display = r.display(bench.as_ref());
     let start = job
         .start
         .as_ref()
         .and_then(|s| Local::parse(&s.local).map(|l| (l, s.night_from, s.night_to)));
-    let steps = r.steps(bath.as_ref(), bench.as_ref(), start.is_some(), &pieces);
+    let mut plan = Plan {
+        pieces,
+        steps: Vec::new(),
+        stages: Vec::new(),
+        baths,
+        layers: 1,
+        bench,
+        volts,
+        fixed,
+        display,
+        growth: job.effects.growth == Switch::On,
+        contacts: job.effects.contacts == Switch::On,
+        start,
+        stopped_by: Vec::new(),
+        inputs: InputList::default(),
+    };
+    r.steps(&mut plan);
+    r.stages(&mut plan);
     r.check_metals();
     r.check_addresses();
-    Plan {
-        pieces,
-        steps,
-        bath,
-        bench,
-        display,
-        start,
-        stopped_by: r.stopped_by,
-        inputs: r.inputs,
-    }
+    plan.stopped_by = r.stopped_by;
+    plan.inputs = r.inputs;
+    plan.growth &= !plan.etches();
+    plan
 }
 
 struct Resolver<'a> {
@@ -114,35 +121,13 @@ impl Resolver<'_> {
         self.problem(at, kind);
     }
 
-    /// What later editions will compute is refused here, never ignored.
+    /// What this program does not compute is refused here, never ignored.
     pub(super) fn refuse_what_comes_later(&mut self) {
-        let job = self.job;
-        let at = FieldPath::new;
-        for bath in job.baths.iter().skip(1) {
-            self.stop(at("baths").child(&bath.id), ProblemKind::NotYet);
+        for step in self.job.steps.iter().skip(MOST_STEPS) {
+            self.stop(FieldPath::new("steps").child(&step.id), ProblemKind::NotYet);
         }
-        for step in job.steps.iter().skip(MOST_STEPS) {
-            self.stop(at("steps").child(&step.id), ProblemKind::NotYet);
-        }
-        if job.effects.growth == Switch::On {
-            self.stop(at("effects/growth"), ProblemKind::NotYet);
-        }
-        if job.effects.contacts == Switch::On {
-            self.stop(at("effects/contacts"), ProblemKind::NotYet);
-        }
-        for piece in &job.pieces {
-            let path = at("pieces").child(&piece.id);
-            for (there, key) in [
-                (piece.joins.is_some(), "joins"),
-                (piece.leaves.is_some(), "leaves"),
-            ] {
-                if there {
-                    self.stop(path.child(key), ProblemKind::NotYet);
-                }
-            }
-        }
-        if job.class.is_some() {
-            self.problem(at("class"), ProblemKind::NotYet);
+        if self.job.class.is_some() {
+            self.problem(FieldPath::new("class"), ProblemKind::NotYet);
         }
     }
 

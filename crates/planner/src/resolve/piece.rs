@@ -3,27 +3,15 @@
 use super::*;
 
 impl Resolver<'_> {
-    pub(super) fn pieces(
-        &mut self,
-        bath: Option<&PlanBath>,
-        arrangement: field::Arrangement,
-    ) -> Vec<PlanPiece> {
+    pub(super) fn pieces(&mut self, baths: &[PlanBath]) -> Vec<PlanPiece> {
         let job = self.job;
         if job.pieces.is_empty() {
             self.stop_without_list("pieces");
         }
-        job.pieces
-            .iter()
-            .map(|p| self.piece(p, bath, arrangement))
-            .collect()
+        job.pieces.iter().map(|p| self.piece(p, baths)).collect()
     }
 
-    pub(super) fn piece(
-        &mut self,
-        piece: &Piece,
-        bath: Option<&PlanBath>,
-        arrangement: field::Arrangement,
-    ) -> PlanPiece {
+    fn piece(&mut self, piece: &Piece, baths: &[PlanBath]) -> PlanPiece {
         let path = FieldPath::new("pieces").child(&piece.id);
         let extent = path.child("extent");
         let surface = self.surface(piece, &extent);
@@ -42,18 +30,14 @@ impl Resolver<'_> {
             let wet = self.given(at.child("wet"), h.wet, Spread::Lognormal { frac: 0.1 }, ANY);
             (d, wet, h.wires)
         });
-        let etches = bath.is_some_and(PlanBath::etches);
-        let distance = self.counter_distance();
+        let etches = baths.first().is_some_and(PlanBath::etches);
         let single = match &piece.extent {
             Some(Extent::Parts(parts)) if parts.len() == 1 && parts[0].faces == Faces::Open => {
                 Some(&parts[0].shape)
             }
             _ => None,
         };
-        // The table is of layers that grow; an etch is nearly primary, and its resist has edges of its own.
-        let row = single
-            .filter(|_| !etches)
-            .and_then(|shape| arrangement::row_for(shape, arrangement, piece.opening, distance));
+        let rows = baths.iter().map(|b| self.row(b, single, piece)).collect();
         let own_ratio = piece
             .min_over_mean
             .map(|r| self.given(path.child("min_over_mean"), r, Spread::None, (1e-9, 1.0)));
@@ -66,7 +50,24 @@ impl Resolver<'_> {
                 .find_map(|p| p.shape.surface().bore.map(|_| p.sizes[0])),
             _ => None,
         };
-        let gives = self.gives(piece, bath, &path);
+        let mut gives: Vec<Option<Moved>> = baths
+            .iter()
+            .map(|b| self.gives(piece, Some(b), &path))
+            .collect();
+        if gives.is_empty() {
+            gives.push(self.gives(piece, None, &path));
+        }
+        let link_at = path.child("contact");
+        let link = |r: &mut Self, name: &str, ohms: Option<quantity::Resistance>| {
+            let spread = Spread::Lognormal { frac: 0.5 };
+            ohms.filter(|_| r.job.effects.contacts == Switch::On)
+                .map(|ohms| r.given(link_at.child(name), ohms, spread, ANY))
+        };
+        let contact = piece.contact.as_ref();
+        let contact = [
+            link(self, "contact", contact.and_then(|c| c.contact)),
+            link(self, "lead", contact.and_then(|c| c.lead)),
+        ];
         if etches && piece.open.is_none() {
             self.stop_without(path.child("open"));
         }
@@ -84,11 +85,16 @@ impl Resolver<'_> {
             surface,
             factor,
             wires,
-            row,
+            rows,
             own_ratio,
             bore,
             wanted_bore: piece.fit.as_ref().and_then(|f| f.wanted),
             gives,
+            contact,
+            coat: match &piece.base {
+                Some(Base::Nonconductor(coated)) => Some(coated.coat),
+                _ => None,
+            },
             open: open.filter(|_| etches),
             stock: match &piece.base {
                 Some(Base::Metal(stock)) => stock.thickness,
@@ -99,8 +105,15 @@ impl Resolver<'_> {
         }
     }
 
-    pub(super) fn counter_distance(&self) -> Option<Length> {
-        self.job.baths.first()?.counter.as_ref()?.distance
+    /// A piece's row of the evenness table in a bath. The table is of layers that grow; an etch is nearly primary, and its
+    /// resist has edges of its own.
+    fn row(&self, bath: &PlanBath, single: Option<&Shape>, piece: &Piece) -> Option<field::Row> {
+        let shape = single.filter(|_| !bath.etches())?;
+        let said = self.job.baths.iter().find(|b| b.id == bath.id)?;
+        let counter = said.counter.as_ref();
+        let arrangement = counter.and_then(|c| c.arrangement).unwrap_or_default();
+        let distance = counter.and_then(|c| c.distance);
+        arrangement::row_for(shape, arrangement, piece.opening, distance)
     }
 
     /// The metal an etch takes from a piece. A base that is no known metal is a Problem, and stops an etch.

@@ -1,87 +1,45 @@
-//! The supply and the steps: what is set, and until when.
+//! The steps: what hangs where, what is set, and until when.
 
 use super::*;
 
 impl Resolver<'_> {
-    pub(super) fn bench(&mut self) -> Option<Bench> {
-        match &self.job.supply {
-            None => None,
-            Some(Supply::ConstantCurrent(bench)) => Some(bench.clone()),
-            Some(_) => {
-                self.stop(FieldPath::new("supply"), ProblemKind::NotYet);
-                None
-            }
-        }
-    }
-
-    pub(super) fn display(&mut self, bench: Option<&Bench>) -> Option<InputId> {
-        let step = bench?.display_step?;
-        let at = FieldPath::new("supply/constant_current/display_step");
-        let spread = match self
-            .job
-            .spreads
-            .iter()
-            .any(|s| s.at == at && s.spread.si() == 0.0)
-        {
-            true => Spread::None,
-            false => Spread::Uniform {
-                half: step.si() / 2.0,
-            },
-        };
-        Some(self.inputs.add(Input {
-            at,
-            likely: Current::from_si(0.0).into(),
-            spread,
-            origin: Origin::Given,
-            bounds: (-f64::INFINITY, f64::INFINITY),
-        }))
-    }
-
-    pub(super) fn steps(
-        &mut self,
-        bath: Option<&PlanBath>,
-        bench: Option<&Bench>,
-        has_start: bool,
-        pieces: &[PlanPiece],
-    ) -> Vec<PlanStep> {
+    pub(super) fn steps(&mut self, plan: &mut Plan) {
         let job = self.job;
         if job.steps.is_empty() && !self.said(&FieldPath::new("steps")) {
             self.problem(FieldPath::new("steps"), ProblemKind::Missing);
         }
-        job.steps
-            .iter()
-            .take(MOST_STEPS)
-            .map(|s| self.step(s, bath, bench, has_start, pieces))
-            .collect()
+        let mut lays: Option<String> = None;
+        for step in job.steps.iter().take(MOST_STEPS) {
+            let mut planned = self.step(step, plan);
+            // A layer lasts as long as the metal stays the same.
+            let metal = plan
+                .bath(&planned)
+                .and_then(|b| b.lays.as_ref())
+                .map(|m| m.id.clone());
+            if lays.is_some() && metal.is_some() && lays != metal {
+                plan.layers += 1;
+            }
+            lays = metal.or(lays);
+            planned.layer = plan.layers - 1;
+            plan.steps.push(planned);
+        }
     }
 
-    pub(super) fn step(
-        &mut self,
-        step: &Step,
-        bath: Option<&PlanBath>,
-        bench: Option<&Bench>,
-        has_start: bool,
-        pieces: &[PlanPiece],
-    ) -> PlanStep {
+    fn step(&mut self, step: &Step, plan: &Plan) -> PlanStep {
         let path = FieldPath::new("steps").child(&step.id);
-        // Laying metal down and taking it away are two solutions' work.
-        let etches = step.kind == Process::Etch;
-        if let Some(bath) = bath
-            && bath.etches() != etches
-        {
-            let at = path.child("kind");
-            self.stopped_by.push(at.clone());
-            let fits: &[&str] = if bath.etches() {
-                &["etch"]
-            } else {
-                &["electroform", "electroplate"]
-            };
-            self.problems
-                .push(Problem::at(at, ProblemKind::Contradiction).one_of(fits.iter().copied()));
-        }
-        self.who_is_in(step, &path);
-        let drive = self.drive(step, bench, &path);
-        let until = self.until(step, bath, has_start, pieces, &path);
+        let vessels = self.vessels(step, plan, &path);
+        let bath = match vessels.first() {
+            Some(vessel) => plan.baths.get(vessel.bath),
+            None => plan.baths.first(),
+        };
+        self.check_kind(step, &vessels, plan, &path);
+        let drive = self.drive(step, plan.bench.as_ref(), &path);
+        let pieces: Vec<&PlanPiece> = vessels
+            .iter()
+            .flat_map(|v| &v.pieces)
+            .map(|p| &plan.pieces[*p])
+            .collect();
+        let until = self.until(step, bath, plan.start.is_some(), &pieces, &vessels, &path);
         let use_band = match step.until {
             Some(Until::Use(of)) => bath
                 .filter(|b| !b.etches())
@@ -91,6 +49,8 @@ impl Resolver<'_> {
         PlanStep {
             id: step.id.clone(),
             kind: step.kind,
+            vessels,
+            layer: 0,
             stirring: step.stirring,
             temperature: step.temperature,
             drive,
@@ -100,45 +60,112 @@ impl Resolver<'_> {
         }
     }
 
-    /// Every step must hold all pieces in the one bath.
-    pub(super) fn who_is_in(&mut self, step: &Step, path: &FieldPath) {
-        let at = path.child("in");
-        let [place] = &step.places[..] else {
-            let kind = if step.places.is_empty() {
-                ProblemKind::Missing
-            } else {
-                ProblemKind::NotYet
-            };
-            self.stop(at, kind);
-            return;
+    /// Laying metal down and taking it away are two solutions' work, and two jobs'.
+    fn check_kind(&mut self, step: &Step, vessels: &[PlanVessel], plan: &Plan, path: &FieldPath) {
+        let etches = step.kind == Process::Etch;
+        let baths = if vessels.is_empty() {
+            plan.baths.iter().take(1).collect::<Vec<_>>()
+        } else {
+            vessels.iter().map(|v| &plan.baths[v.bath]).collect()
         };
-        if !self.job.baths.iter().any(|b| b.id == place.bath) {
+        let at = path.child("kind");
+        if let Some(bath) = baths.iter().find(|b| b.etches() != etches) {
             self.stopped_by.push(at.clone());
-            self.problems.push(
-                Problem::at(at.child("bath"), ProblemKind::UnknownId)
-                    .reading(place.bath.as_str())
-                    .one_of(self.job.baths.iter().map(|b| b.id.as_str())),
-            );
-            return;
+            let fits: &[&str] = if bath.etches() {
+                &["etch"]
+            } else {
+                &["electroform", "electroplate"]
+            };
+            self.problems
+                .push(Problem::at(at, ProblemKind::Contradiction).one_of(fits.iter().copied()));
+        } else if !baths.is_empty() && etches != plan.etches() {
+            self.stop(at, ProblemKind::NotYet);
         }
-        for id in &place.pieces {
-            if !self.job.pieces.iter().any(|p| p.id == *id) {
+    }
+
+    /// Which pieces hang in which bath; the vessels of a step are in series. Empty where a Problem keeps that from being
+    /// known.
+    fn vessels(&mut self, step: &Step, plan: &Plan, path: &FieldPath) -> Vec<PlanVessel> {
+        let at = path.child("in");
+        if step.places.is_empty() {
+            self.stop(at, ProblemKind::Missing);
+            return Vec::new();
+        }
+        let job = self.job;
+        let mut vessels: Vec<PlanVessel> = Vec::new();
+        let mut whole = true;
+        for place in &step.places {
+            if !job.baths.iter().any(|b| b.id == place.bath) {
                 self.stopped_by.push(at.clone());
                 self.problems.push(
-                    Problem::at(at.child("pieces"), ProblemKind::UnknownId)
-                        .reading(id.as_str())
-                        .one_of(self.job.pieces.iter().map(|p| p.id.as_str())),
+                    Problem::at(at.child("bath"), ProblemKind::UnknownId)
+                        .reading(place.bath.as_str())
+                        .one_of(job.baths.iter().map(|b| b.id.as_str())),
                 );
+                whole = false;
+                continue;
+            }
+            // One liquid cannot be two vessels, nor one piece in two.
+            let bath = plan.baths.iter().position(|b| b.id == place.bath);
+            if bath.is_some() && vessels.iter().any(|v| Some(v.bath) == bath) {
+                self.again(at.child("bath"), &place.bath);
+                whole = false;
+            }
+            let mut pieces = Vec::new();
+            for id in &place.pieces {
+                let Some(p) = job.pieces.iter().position(|p| p.id == *id) else {
+                    self.stopped_by.push(at.clone());
+                    self.problems.push(
+                        Problem::at(at.child("pieces"), ProblemKind::UnknownId)
+                            .reading(id.as_str())
+                            .one_of(job.pieces.iter().map(|p| p.id.as_str())),
+                    );
+                    whole = false;
+                    continue;
+                };
+                if pieces.contains(&p) || vessels.iter().any(|v| v.pieces.contains(&p)) {
+                    self.again(at.child("pieces"), id);
+                    whole = false;
+                }
+                pieces.push(p);
+            }
+            if place.pieces.is_empty() && !job.pieces.is_empty() {
+                self.stop(at.child("pieces"), ProblemKind::Missing);
+                whole = false;
+            }
+            match bath {
+                Some(bath) => vessels.push(PlanVessel { bath, pieces }),
+                None => whole = false,
             }
         }
-        if self
-            .job
-            .pieces
-            .iter()
-            .any(|p| !place.pieces.contains(&p.id))
-        {
-            self.stop(at.child("pieces"), ProblemKind::NotYet);
+        if whole {
+            self.check_distance(&vessels, plan);
+            vessels
+        } else {
+            Vec::new()
         }
+    }
+
+    /// A held voltage, and contacts that count, ask how far the counter electrode is.
+    fn check_distance(&mut self, vessels: &[PlanVessel], plan: &Plan) {
+        for v in vessels {
+            let bath = &plan.baths[v.bath];
+            let linked = |p: &usize| plan.pieces[*p].contact.iter().any(Option::is_some);
+            let asked = plan.volts.is_some() || v.pieces.iter().any(linked);
+            let at = FieldPath::new("baths")
+                .child(&bath.id)
+                .child("counter/distance");
+            if asked && bath.distance.is_none() && !self.said(&at) {
+                self.stop(at, ProblemKind::Missing);
+            }
+        }
+    }
+
+    /// The same id in two places of a step.
+    pub(super) fn again(&mut self, at: FieldPath, id: &str) {
+        self.stopped_by.push(at.clone());
+        self.problems
+            .push(Problem::at(at, ProblemKind::Contradiction).reading(id));
     }
 
     pub(super) fn drive(
@@ -159,7 +186,13 @@ impl Resolver<'_> {
             Some(Drive::AllSupply) => {
                 let highest = bench.and_then(|b| b.highest);
                 if highest.is_none() {
-                    self.missing_unless_said(FieldPath::new("supply/constant_current/highest"));
+                    let kind = match &self.job.supply {
+                        Some(Supply::ConstantVoltage(_)) => "constant_voltage",
+                        Some(Supply::Both(_)) => "both",
+                        _ => "constant_current",
+                    };
+                    let at = FieldPath::new("supply").child(kind).child("highest");
+                    self.missing_unless_said(at);
                 }
                 highest.map(PlanDrive::Current)
             }
@@ -171,7 +204,8 @@ impl Resolver<'_> {
         step: &Step,
         bath: Option<&PlanBath>,
         has_start: bool,
-        pieces: &[PlanPiece],
+        pieces: &[&PlanPiece],
+        vessels: &[PlanVessel],
         path: &FieldPath,
     ) -> Option<PlanUntil> {
         let at = path.child("until");
@@ -202,17 +236,17 @@ impl Resolver<'_> {
                 };
                 match band.counts {
                     Counts::Mean => Some(PlanUntil::Mean(band.middle)),
-                    Counts::Thinnest => self.thinnest(band.middle, bath, pieces),
+                    Counts::Thinnest => self.thinnest(band.middle, bath, pieces, vessels),
                 }
             }
             Some(Until::Wear(wear)) => match uses::worn(wear.of, wear.lasts) {
-                Some(layer) => self.thinnest(layer, bath, pieces),
+                Some(layer) => self.thinnest(layer, bath, pieces, vessels),
                 None => {
                     self.problem(at.child("wear"), ProblemKind::Contradiction);
                     None
                 }
             },
-            Some(Until::Thinnest(t)) => self.thinnest(*t, bath, pieces),
+            Some(Until::Thinnest(t)) => self.thinnest(*t, bath, pieces, vessels),
             Some(Until::Depth(t)) => {
                 if bath.is_some_and(|b| !b.etches()) {
                     self.problem(at.child("depth"), ProblemKind::Contradiction);
@@ -235,16 +269,17 @@ impl Resolver<'_> {
         &mut self,
         t: Thickness,
         bath: Option<&PlanBath>,
-        pieces: &[PlanPiece],
+        pieces: &[&PlanPiece],
+        vessels: &[PlanVessel],
     ) -> Option<PlanUntil> {
+        let place = vessels.first().map_or(0, |v| v.bath);
         // A row says something only where the bath's reach is known.
         let reaches = bath.is_some_and(|b| {
             b.conductivity.is_some() && b.evenness_factor.is_some() && b.slope.is_some()
         });
-        if pieces
-            .iter()
-            .any(|p| p.own_ratio.is_some() || (reaches && p.row.is_some()))
-        {
+        if pieces.iter().any(|p| {
+            p.own_ratio.is_some() || (reaches && p.rows.get(place).is_some_and(Option::is_some))
+        }) {
             return Some(PlanUntil::Thinnest(t));
         }
         let piece = pieces.first().map_or("p1", |p| p.id.as_str());

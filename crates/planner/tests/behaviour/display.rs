@@ -48,7 +48,7 @@ fn bench(row: &(f64, f64, f64, f64, f64, f64)) -> Bench {
 #[test]
 fn the_display_shows_the_nearest_step_within_the_supplys_limits() {
     for row in ROWS {
-        let set = shown(&bench(row), Current::milliampere(row.0)).si() * 1000.0;
+        let set = shown(&bench(row), &[], Current::milliampere(row.0)).si() * 1000.0;
         assert!(
             (set - row.5).abs() < 1e-9,
             "{row:?}: got {set}, want {}",
@@ -67,7 +67,7 @@ fn a_shown_current_is_the_decimal_on_the_display() {
             offset: None,
             highest_volts: None,
         };
-        assert_eq!(shown(&bench, Current::ampere(wanted)).si(), want);
+        assert_eq!(shown(&bench, &[], Current::ampere(wanted)).si(), want);
     }
 }
 

@@ -8,9 +8,9 @@ use planner::FieldPath;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
     Area, Artwork, Assume, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter, Drive,
-    Effects, Extent, Faces, Fit, Hanger, Holds, InBath, Job, Lead, Method, Moment, Own, OwnAlloy,
-    OwnPart, OwnSolution, Part, Piece, Place, Price, SpreadAt, Start, Step, Stock, Supply, Switch,
-    Until, Use, Wear, piece,
+    Effects, Extent, Faces, Fit, FixedSetting, Hanger, Holds, InBath, Job, Lead, Method, Moment,
+    Own, OwnAlloy, OwnPart, OwnSolution, Part, Piece, Place, Price, SpreadAt, Start, Step, Stock,
+    Supply, Switch, Until, Use, VoltBench, Wear, piece,
 };
 use planner::uses;
 use proptest::option::of;
@@ -480,6 +480,7 @@ fn bath(bathed: &Bathed) -> BoxedStrategy<Bath> {
             of(select(materials)),
             of(within(&fields::FACING)),
             of(within(&fields::DISTANCE)),
+            of(within(&fields::OVER_BAR)),
             of(select(arrangements.to_vec())),
         )),
     )
@@ -492,12 +493,15 @@ fn bath(bathed: &Bathed) -> BoxedStrategy<Bath> {
                 .into_iter()
                 .map(|(metal, now, floor)| Holds { metal, now, floor })
                 .collect(),
-            counter: counter.map(|(material, facing, distance, arrangement)| Counter {
-                material,
-                facing,
-                distance,
-                arrangement,
-            }),
+            counter: counter.map(
+                |(material, facing, distance, over_bar, arrangement)| Counter {
+                    over_bar,
+                    material,
+                    facing,
+                    distance,
+                    arrangement,
+                },
+            ),
         })
         .boxed()
 }
@@ -614,6 +618,46 @@ fn bench() -> BoxedStrategy<Bench> {
                 offset,
                 highest_volts,
             }
+        })
+        .boxed()
+}
+
+fn volt_bench() -> BoxedStrategy<VoltBench> {
+    (
+        of(within(&fields::LOWEST_VOLTS)),
+        of(within(&fields::HIGHEST_VOLTS)),
+        of(within(&fields::DISPLAY_STEP_VOLTS)),
+        of(within(&fields::HIGHEST)),
+    )
+        .prop_map(
+            |(lowest, highest, display_step, highest_current)| VoltBench {
+                lowest,
+                highest,
+                display_step,
+                highest_current,
+            },
+        )
+        .boxed()
+}
+
+fn fixed_settings() -> BoxedStrategy<Vec<FixedSetting>> {
+    let setting = (
+        of(within(&fields::CURRENT)),
+        of(within(&fields::STRIP_GAIN)),
+        of(within(&fields::STRIP_TIME)),
+    )
+        .prop_map(|(current, strip_gain, strip_time)| FixedSetting {
+            id: String::new(),
+            current,
+            strip_gain,
+            strip_time,
+        });
+    prop::collection::vec(setting, 1..4)
+        .prop_map(|mut all| {
+            for (n, setting) in all.iter_mut().enumerate() {
+                setting.id = format!("f{}", n + 1);
+            }
+            all
         })
         .boxed()
 }
@@ -788,9 +832,9 @@ pub fn any_job() -> BoxedStrategy<Job> {
     let kinds = vec![Process::Electroform, Process::Electroplate, Process::Etch];
     let supply = prop_oneof![
         3 => bench().prop_map(Supply::ConstantCurrent),
-        1 => Just(Supply::ConstantVoltage),
-        1 => Just(Supply::Both),
-        1 => Just(Supply::FixedSettings),
+        1 => volt_bench().prop_map(Supply::ConstantVoltage),
+        1 => bench().prop_map(Supply::Both),
+        1 => fixed_settings().prop_map(Supply::FixedSettings),
     ];
     let steps = prop::collection::vec(
         (

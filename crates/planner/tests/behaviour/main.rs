@@ -17,4 +17,5 @@ mod properties;
 mod reading;
 mod support;
 mod units;
+mod ways;
 mod working;

@@ -1,0 +1,110 @@
+//! How the pieces on one bar share a current, and the volts a vessel takes.
+
+use crate::inputs::Inputs;
+use crate::plan::{Plan, PlanBath};
+use quantity::{Conductivity, Length, Quantity, Resistance, Voltage};
+
+/// One piece's part of a vessel's current.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Branch {
+    /// Share of the current that one piece takes with its wires.
+    pub(crate) share: f64,
+    /// Wetted area of one piece with its wires, as it is now.
+    pub(crate) area: f64,
+    /// Its density.
+    pub(crate) density: f64,
+}
+
+/// What a vessel as a whole takes.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Load {
+    /// Wetted area of all in it.
+    pub(crate) area: f64,
+    /// Mean density.
+    pub(crate) density: f64,
+    /// Volts that contacts and leads take.
+    pub(crate) links: f64,
+}
+
+/// Resistance of the solution between work and counter electrode, by area.
+fn ohms(bath: &PlanBath, inputs: &Inputs) -> Option<f64> {
+    let kappa: Conductivity = inputs.get(bath.conductivity?);
+    Some((inputs.get::<Length>(bath.distance?) / kappa).si())
+}
+
+/// Shares `current` among the pieces that hang in a vessel, each given as how many alike and the wetted area of one.
+///
+/// By area; where contacts count, by conductance: 1 / R of each branch with R = contact + lead + (b / i + d / kappa) / A
+/// (derived: each piece sees its own strip of the counter electrode; b / i is the surface's own resistance at the mean
+/// density).
+pub(crate) fn share(
+    plan: &Plan,
+    bath: &PlanBath,
+    inputs: &Inputs,
+    hung: &[usize],
+    current: f64,
+    body: impl Fn(usize) -> (f64, f64),
+    out: &mut [Branch],
+) -> Load {
+    let area: f64 = hung.iter().map(|p| body(*p)).map(|(n, a)| n * a).sum();
+    let density = current / area;
+    let by_link = ohms(bath, inputs)
+        .zip(bath.slope)
+        .filter(|_| plan.contacts && density > 0.0);
+    let Some((solution, slope)) = by_link else {
+        for p in hung {
+            let (_, own) = body(*p);
+            out[*p] = Branch {
+                share: own / area,
+                area: own,
+                density,
+            };
+        }
+        return Load {
+            area,
+            density,
+            links: 0.0,
+        };
+    };
+    let by_area = slope.value.si() / density + solution;
+    let mut sum = 0.0;
+    for p in hung {
+        let (n, own) = body(*p);
+        let link: f64 = plan.pieces[*p]
+            .contact
+            .iter()
+            .flatten()
+            .map(|id| inputs.get::<Resistance>(*id).si())
+            .sum();
+        let conductance = 1.0 / (link + by_area / own);
+        sum += n * conductance;
+        out[*p] = Branch {
+            share: conductance,
+            area: own,
+            density: 0.0,
+        };
+    }
+    for p in hung {
+        let branch = &mut out[*p];
+        branch.share /= sum;
+        branch.density = current * branch.share / branch.area;
+    }
+    Load {
+        area,
+        density,
+        links: current / sum - density * by_area,
+    }
+}
+
+/// The volts of a vessel: the solution's own share of them, and all. Both surfaces and the leads add to the solution's
+/// drop; for a solution whose surfaces are not known apart, what its cells usually show. Not a number where not known.
+pub(crate) fn volts(bath: &PlanBath, inputs: &Inputs, load: &Load) -> (f64, f64) {
+    let ohmic = ohms(bath, inputs).map_or(f64::NAN, |r| load.density * r);
+    let volts = |id| inputs.get::<Voltage>(id).si();
+    let all = match (bath.surface_volts, bath.cell_volts) {
+        (Some(id), _) => ohmic + load.links + volts(id),
+        (None, Some(id)) => volts(id),
+        (None, None) => f64::NAN,
+    };
+    (ohmic, all)
+}

@@ -1,0 +1,515 @@
+//! One stage of a step: what to set, how long, what is laid.
+
+use crate::bench;
+use crate::body::{Body, Growing};
+use crate::even::{efficiency, min_ratio, spread_on};
+use crate::groove;
+use crate::inputs::Inputs;
+use crate::moved::Moved;
+use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep, PlanUntil};
+use crate::run::{Coat, Kept, Run, StageRun, StepRun, si, some};
+use crate::share::{Load, share, volts};
+use quantity::{Current, CurrentDensity, Fraction, Length, Quantity, Time, Voltage};
+
+/// One stage of a step with one set of values.
+pub(crate) struct Sample<'a> {
+    pub(crate) plan: &'a Plan,
+    pub(crate) inputs: &'a Inputs,
+    pub(crate) step: &'a PlanStep,
+    pub(crate) stage: &'a PlanStage,
+    /// What own settings would lay is followed apart from what the kept ones do.
+    pub(crate) followed: bool,
+}
+
+/// So much current for so long, on what own settings would give (`aimed`) or on what is really there.
+#[derive(Clone, Copy)]
+struct Pass {
+    flows: f64,
+    seconds: f64,
+    aimed: bool,
+}
+
+impl Pass {
+    fn coats<'r>(&self, out: &'r Run) -> &'r [Coat] {
+        if self.aimed { &out.aimed } else { &out.real }
+    }
+}
+
+/// A vessel of the stage.
+#[derive(Clone, Copy)]
+struct Vessel<'a> {
+    bath: &'a PlanBath,
+    /// Its place in the plan.
+    place: usize,
+    hung: &'a [usize],
+}
+
+impl<'a> Sample<'a> {
+    fn vessels(&self) -> impl Iterator<Item = Vessel<'a>> + use<'a> {
+        let plan = self.plan;
+        let vessels = self.step.vessels.iter().zip(&self.stage.hung);
+        vessels.map(move |(v, hung)| Vessel {
+            bath: &plan.baths[v.bath],
+            place: v.bath,
+            hung,
+        })
+    }
+
+    fn moved(&self, piece: usize, vessel: Vessel) -> Option<&'a Moved> {
+        self.plan.moved(piece, vessel.place)
+    }
+
+    /// Layer of a piece by effective charge over its area.
+    fn layer(&self, piece: usize, vessel: Vessel) -> f64 {
+        self.moved(piece, vessel)
+            .map_or(f64::NAN, Moved::layer_per_charge)
+    }
+
+    /// Wetted area now in the vessel that has least.
+    pub(crate) fn least_area(&self, bodies: &[Body], coats: &[Coat]) -> f64 {
+        self.vessels()
+            .map(|v| {
+                let each = v.hung.iter();
+                each.map(|p| bodies[*p].count * bodies[*p].both.area(coats[*p].all))
+                    .sum()
+            })
+            .reduce(|a: f64, b| if b < a || b.is_nan() { b } else { a })
+            .unwrap_or(f64::NAN)
+    }
+
+    /// What own settings would be, with what then flows: a density is held in the vessel that has least area.
+    pub(crate) fn settings(&self, out: &mut Run, started: f64) -> (StageRun, f64) {
+        let own = if self.followed { &out.aimed } else { &out.real };
+        let area = self.least_area(&out.bodies, own);
+        let wanted = match self.step.drive {
+            Some(PlanDrive::Density(i)) if area > 0.0 => i.si() * area,
+            Some(PlanDrive::Current(current)) if area > 0.0 => current.si(),
+            _ => f64::NAN,
+        };
+        let (set, set_volts, flows) = self.set(wanted, out);
+        let time = if flows.is_nan() {
+            f64::NAN
+        } else {
+            self.time(flows, started, out)
+        };
+        let st = StageRun {
+            wanted: some(wanted),
+            area: some(area),
+            set: some(set),
+            volts: some(set_volts),
+            time: some(time),
+            ..StageRun::default()
+        };
+        (st, flows)
+    }
+
+    /// What to set for a current, the voltage where the supply holds that, and what then flows.
+    fn set(&self, wanted: f64, out: &mut Run) -> (f64, f64, f64) {
+        let plan = self.plan;
+        if wanted.is_nan() {
+            return (f64::NAN, f64::NAN, f64::NAN);
+        }
+        if let Some(supply) = &plan.volts {
+            let right = self.volts_at(wanted, out);
+            let set = si(some::<Voltage>(right).map(|v| bench::shown_volts(supply, v)));
+            let flows = self.current_at(set, wanted, out);
+            return (flows, set, flows);
+        }
+        let set = match plan.bench.as_ref() {
+            Some(bench) => bench::shown(bench, &plan.fixed, Current::from_si(wanted)),
+            None => Current::from_si(wanted),
+        };
+        (
+            set.si(),
+            f64::NAN,
+            bench::flowing(plan.bench.as_ref(), set).si(),
+        )
+    }
+
+    /// What flows with the settings that are kept, the display's error counted; `own` with own settings.
+    pub(crate) fn flowing(&self, now: Kept, own: f64, kept: bool, out: &mut Run) -> f64 {
+        let flows = match now.set {
+            None => f64::NAN,
+            Some(_) if self.plan.volts.is_some() && kept => {
+                self.current_at(si(now.volts), own, out)
+            }
+            Some(_) if self.plan.volts.is_some() => own,
+            Some(set) => {
+                let noise = self
+                    .plan
+                    .display
+                    .map_or(0.0, |id| self.inputs.get::<Current>(id).si());
+                bench::flowing(self.plan.bench.as_ref(), set).si() + noise
+            }
+        };
+        // A display that shows less than half a step may hide no current at all.
+        if flows < 0.0 { 0.0 } else { flows }
+    }
+
+    /// Volts over all vessels at a current.
+    fn volts_at(&self, current: f64, out: &mut Run) -> f64 {
+        self.vessels()
+            .map(|v| volts(v.bath, self.inputs, &self.share(v, current, out, false)).1)
+            .sum()
+    }
+
+    /// The current at which the vessels take so many volts, near a guess: the solution's drop and the links' grow with
+    /// the current, the surfaces' own is taken as it stands.
+    fn current_at(&self, set: f64, near: f64, out: &mut Run) -> f64 {
+        let surface: f64 = self
+            .vessels()
+            .map(|v| {
+                v.bath
+                    .surface_volts
+                    .map_or(f64::NAN, |id| self.inputs.get::<Voltage>(id).si())
+            })
+            .sum();
+        let mut current = near;
+        for _ in 0..12 {
+            let ohms = (self.volts_at(current, out) - surface) / current;
+            let next = (set - surface) / ohms;
+            let done = (next - current).abs() <= 1e-12 * current;
+            current = if next < 0.0 { 0.0 } else { next };
+            // At no current nothing more can be learned; without contacts the first is exact.
+            if done || current == 0.0 || current.is_nan() || !self.plan.contacts {
+                break;
+            }
+        }
+        current
+    }
+
+    /// Shares `current` among what hangs in a vessel, into `out.branches`.
+    fn share(&self, v: Vessel, current: f64, out: &mut Run, aimed: bool) -> Load {
+        let coats = if aimed { &out.aimed } else { &out.real };
+        let bodies = &out.bodies;
+        let body = |p: usize| (bodies[p].count, bodies[p].both.area(coats[p].all));
+        share(
+            self.plan,
+            v.bath,
+            self.inputs,
+            v.hung,
+            current,
+            body,
+            &mut out.branches,
+        )
+    }
+
+    fn efficiency(&self, v: Vessel, density: f64) -> f64 {
+        let i = CurrentDensity::from_si(density);
+        si(efficiency(v.bath, self.inputs, i))
+    }
+
+    /// Thinnest over mean of a piece at its density; not a number where it is not known.
+    fn thin_ratio(&self, p: usize, v: Vessel, out: &Run) -> f64 {
+        let piece = &self.plan.pieces[p];
+        let table = if piece.own_ratio.is_some() {
+            None
+        } else {
+            self.evenness(p, v, out).map(|(_, e)| e)
+        };
+        si(min_ratio(piece, v.bath, self.inputs, table))
+    }
+
+    fn evenness(
+        &self,
+        p: usize,
+        v: Vessel,
+        out: &Run,
+    ) -> Option<(quantity::Ratio, field::Evenness)> {
+        let piece = &self.plan.pieces[p];
+        let i = CurrentDensity::from_si(out.branches[p].density);
+        let scale: Length = some(out.bodies[p].scale)?;
+        spread_on(piece, piece.rows[v.place], scale, v.bath, self.inputs, i)
+    }
+
+    /// Seconds of this stage with own settings; `started` is when the step began.
+    fn time(&self, flows: f64, started: f64, out: &mut Run) -> f64 {
+        let from = self.stage.from.si();
+        let to = self.stage.to.map(|to| to.si() - from);
+        let left = match self.step.until {
+            None => f64::NAN,
+            Some(PlanUntil::Time(t)) => t.si() - from,
+            Some(PlanUntil::Clock(minute)) => match self.plan.start {
+                Some((start, ..)) if started.is_finite() => {
+                    let all = start.plus(Time::seconds(started)).until_minute(minute);
+                    all.si() - from
+                }
+                _ => f64::NAN,
+            },
+            // What is asked for counts once nothing more joins or leaves.
+            Some(_) if to.is_some() => f64::INFINITY,
+            Some(PlanUntil::Mass(m)) => self.time_to_mass(m.si(), flows, out),
+            Some(until) => self.time_to_layer(until, flows, out),
+        };
+        let left = if left < 0.0 { 0.0 } else { left };
+        match to {
+            Some(to) if to < left => to,
+            _ => left,
+        }
+    }
+
+    /// Seconds until every piece that hangs has what is asked for.
+    fn time_to_layer(&self, until: PlanUntil, flows: f64, out: &mut Run) -> f64 {
+        let mut longest = f64::NAN;
+        for v in self.vessels() {
+            let load = self.share(v, flows, out, self.followed);
+            let coats = if self.followed { &out.aimed } else { &out.real };
+            // Effective charge by area that is left for the one that lacks most.
+            let mut most = f64::NAN;
+            for p in v.hung {
+                let coat = coats[*p];
+                let left = match until {
+                    PlanUntil::Mean(t) => t.si() - coat.mean,
+                    PlanUntil::Thinnest(t) => (t.si() - coat.thin) / self.thin_ratio(*p, v, out),
+                    PlanUntil::Depth(d) => {
+                        groove::flat_for(&self.plan.pieces[*p], self.inputs, d).si() - coat.mean
+                    }
+                    PlanUntil::Time(_) | PlanUntil::Clock(_) | PlanUntil::Mass(_) => f64::NAN,
+                };
+                // Of pieces whose evenness is not known nothing can be waited for; the others rule.
+                if left.is_nan() && matches!(until, PlanUntil::Thinnest(_)) {
+                    continue;
+                }
+                let u = left / self.layer(*p, v);
+                if self.plan.contacts {
+                    let b = out.branches[*p];
+                    let charge = self.charge(v, *p, coat.all, u, &out.bodies[*p]);
+                    let t = charge / (self.efficiency(v, b.density) * flows * b.share);
+                    longest = larger(longest, if u > 0.0 || u.is_nan() { t } else { 0.0 });
+                } else {
+                    most = larger(most, u);
+                }
+            }
+            if !self.plan.contacts {
+                let each = v.hung.iter();
+                let charge: f64 = if self.plan.growth {
+                    each.map(|p| {
+                        out.bodies[*p].count
+                            * self.charge(v, *p, coats[*p].all, most, &out.bodies[*p])
+                    })
+                    .sum()
+                } else {
+                    most * load.area
+                };
+                let t = charge / (self.efficiency(v, load.density) * flows);
+                longest = larger(longest, if most > 0.0 || most.is_nan() { t } else { 0.0 });
+            }
+        }
+        longest
+    }
+
+    /// Effective charge that lays an effective charge by area `u` on a growing piece with its wires.
+    fn charge(&self, v: Vessel, p: usize, on: f64, u: f64, body: &Body) -> f64 {
+        let layer = self.layer(p, v);
+        body.both.volume(on, layer * u) / layer
+    }
+
+    /// Seconds until so much mass in all lies on the pieces.
+    fn time_to_mass(&self, mass: f64, flows: f64, out: &mut Run) -> f64 {
+        let coats = if self.followed { &out.aimed } else { &out.real };
+        let each = (0..coats.len()).map(|p| out.bodies[p].count * coats[p].mass);
+        let left = mass - each.sum::<f64>();
+        if left <= 0.0 {
+            return 0.0;
+        }
+        // Nearly straight: where the area grows it bends a little, and each round mends most of what is left of that.
+        let mut t = left / self.mass_after(flows, 1.0, out);
+        if self.plan.growth {
+            for _ in 0..30 {
+                t *= left / self.mass_after(flows, t, out);
+            }
+        }
+        t
+    }
+
+    /// Mass that so many seconds lay on all pieces.
+    fn mass_after(&self, flows: f64, seconds: f64, out: &mut Run) -> f64 {
+        let pass = Pass {
+            flows,
+            seconds,
+            aimed: self.followed,
+        };
+        let mut sum = 0.0;
+        for v in self.vessels() {
+            let load = self.share(v, flows, out, pass.aimed);
+            let common = self.common_charge(v, &load, pass, out);
+            for p in v.hung {
+                let body = out.bodies[*p];
+                let x = self.laid(v, *p, common, pass, out);
+                let density = self.moved(*p, v).map_or(f64::NAN, |m| m.density.si());
+                sum += body.count * density * body.own.volume(pass.coats(out)[*p].all, x);
+            }
+        }
+        sum
+    }
+
+    /// Where all pieces have one density: the effective charge by area that a pass lays on each.
+    fn common_charge(&self, v: Vessel, load: &Load, pass: Pass, out: &Run) -> f64 {
+        let charge = self.efficiency(v, load.density) * pass.flows * pass.seconds;
+        if self.plan.contacts || !self.plan.growth {
+            return charge / load.area;
+        }
+        let coats = pass.coats(out);
+        let mut sum = Growing::default();
+        for p in v.hung {
+            let body = &out.bodies[*p];
+            sum = sum.plus(body.both.from(coats[*p].all).times(body.count));
+        }
+        // Growing areas are of metal laid down: one metal in a vessel.
+        let layer = v.hung.first().map_or(f64::NAN, |p| self.layer(*p, v));
+        sum.layer(0.0, layer * charge) / layer
+    }
+
+    /// The layer that a pass lays on one piece.
+    fn laid(&self, v: Vessel, p: usize, common: f64, pass: Pass, out: &Run) -> f64 {
+        let layer = self.layer(p, v);
+        if !self.plan.contacts {
+            return layer * common;
+        }
+        let b = out.branches[p];
+        let charge = self.efficiency(v, b.density) * pass.flows * b.share * pass.seconds;
+        if !self.plan.growth {
+            return layer * charge / b.area;
+        }
+        let on = pass.coats(out)[p].all;
+        out.bodies[p].both.layer(on, layer * charge)
+    }
+
+    /// Lays what so many seconds lay: on what own settings would give (`aimed`), or on what is really there.
+    pub(crate) fn lay(&self, flows: f64, seconds: f64, out: &mut Run, aimed: bool) {
+        let thinnest = matches!(self.step.until, Some(PlanUntil::Thinnest(_)));
+        let pass = Pass {
+            flows,
+            seconds,
+            aimed,
+        };
+        for (n, v) in self.vessels().enumerate() {
+            // What is really there has been shared as it was shown.
+            let load = match out.loads.get(n) {
+                Some(load) if !aimed => *load,
+                _ => self.share(v, flows, out, aimed),
+            };
+            let common = self.common_charge(v, &load, pass, out);
+            let lays = v.bath.lays.as_ref();
+            let mut charge = 0.0;
+            for p in v.hung {
+                let on = pass.coats(out)[*p].all;
+                let x = self.laid(v, *p, common, pass, out);
+                let density = self.moved(*p, v).map_or(f64::NAN, |m| m.density.si());
+                let body = out.bodies[*p];
+                let own = density * body.own.volume(on, x);
+                // Nothing laid is nothing at every place, however uneven.
+                let at = |ratio: f64| if x == 0.0 { 0.0 } else { x * ratio };
+                if aimed {
+                    let thin = if thinnest {
+                        at(self.thin_ratio(*p, v, out))
+                    } else {
+                        0.0
+                    };
+                    let coat = &mut out.aimed[*p];
+                    coat.all += x;
+                    coat.mean += x;
+                    coat.mass += own;
+                    coat.thin += thin;
+                    continue;
+                }
+                let wire = density * body.wire.volume(on, x);
+                let piece = &self.plan.pieces[*p];
+                let table = out.pieces[*p].evenness;
+                let thin = si(min_ratio(piece, v.bath, self.inputs, table));
+                let coat = &mut out.real[*p];
+                coat.all += x;
+                coat.mean += x;
+                coat.mass += own;
+                coat.wire_mass += wire;
+                coat.thin += at(thin);
+                coat.thick += at(si(table.map(|t| t.max_over_mean)));
+                coat.inside += at(si(table.and_then(|t| t.inside_over_mean)));
+                if let Some(moved) = self.moved(*p, v) {
+                    let by_mass = body.count * (own + wire) / moved.equivalent.si();
+                    match lays {
+                        Some(_) => charge += by_mass,
+                        None => take(v, moved, by_mass, out),
+                    }
+                }
+            }
+            if let Some(moved) = lays {
+                take(v, moved, charge, out);
+            }
+        }
+    }
+
+    /// What shows at the stage's start, and each piece's part in it.
+    pub(crate) fn shows(&self, flows: f64, out: &mut Run) -> StepRun {
+        let mut density = f64::NAN;
+        let mut densest = f64::NAN;
+        out.loads.clear();
+        // Of no vessel and of no current there is nothing to say.
+        let nothing = if self.step.vessels.is_empty() || flows.is_nan() {
+            f64::NAN
+        } else {
+            0.0
+        };
+        let (mut ohmic, mut all, mut wasted) = (nothing, nothing, nothing);
+        let mut growth = None;
+        let raise = |most: &mut f64, x: f64| {
+            if !x.is_nan() {
+                *most = larger(*most, x);
+            }
+        };
+        for v in self.vessels() {
+            let load = self.share(v, flows, out, false);
+            out.loads.push(load);
+            raise(&mut density, load.density);
+            let (own, whole) = volts(v.bath, self.inputs, &load);
+            ohmic += own;
+            all += whole;
+            for p in v.hung {
+                let b = out.branches[*p];
+                let even = self.evenness(*p, v, out);
+                if let Some((_, e)) = even {
+                    raise(&mut densest, b.density * e.max_over_mean.si());
+                }
+                let body = out.bodies[*p];
+                let wire = body.wire.area(out.real[*p].all);
+                wasted += body.count * b.share * wire / b.area;
+                growth.get_or_insert_with(|| {
+                    self.layer(*p, v) * self.efficiency(v, b.density) * b.density
+                });
+                let slot = &mut out.pieces[*p];
+                slot.share = some(b.share);
+                slot.current = some(flows * b.share);
+                slot.density = some(b.density);
+                slot.wagner = even.map(|(wa, _)| wa);
+                slot.evenness = even.map(|(_, e)| e);
+            }
+        }
+        let vessels = self.step.vessels.len() as f64;
+        StepRun {
+            density: some(density),
+            densest: some(densest),
+            growth: growth.and_then(some),
+            ohmic: some(ohmic),
+            volts: some(all),
+            power: some(all * flows),
+            wasted: some::<Fraction>(wasted / vessels),
+            ..StepRun::default()
+        }
+    }
+}
+
+/// Books what a charge of effective current moves of each of a metal's elements.
+fn take(v: Vessel, moved: &Moved, charge: f64, out: &mut Run) {
+    for (n, hold) in v.bath.metals.iter().enumerate() {
+        for (id, k) in moved.parts() {
+            if *id == hold.metal {
+                out.baths[v.place].taken[n] += charge * k.si();
+            }
+        }
+    }
+}
+
+/// The larger of two; what is not a number rules from the right, not from the left.
+fn larger(most: f64, x: f64) -> f64 {
+    if most >= x { most } else { x }
+}
