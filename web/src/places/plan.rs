@@ -51,7 +51,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 </section>
                 <div class="beside">
                     { answer::problems(shown, &ask.problems) }
-                    { answer::limits(shown) }
+                    <answer::Limits shown={shown.clone()} ask={ask.clone()} job={props.job.clone()} />
                 </div>
                 { answer::wall(shown) }
             </div>

@@ -168,6 +168,22 @@ pub const ENTRIES: &[Entry] = &[
     optional(at::CONDUCTIVITY, &fields::CONDUCTIVITY),
     optional(at::EVENNESS_FACTOR, &fields::EVENNESS_FACTOR),
     optional(at::SURFACE_VOLTS, &fields::SURFACE_VOLTS),
+    optional(at::CONTACT, &fields::CONTACT),
+    optional(at::CONTACT_LEAD, &fields::LEAD),
+    optional(at::JOINS, &fields::AFTER),
+    optional(at::LEAVES, &fields::AFTER),
+    optional(at::OWN_DENSITY, &fields::DENSITY),
+    optional(at::OWN_HIGHEST, &fields::OWN_HIGHEST),
+    optional(at::OWN_EFFICIENCY, &fields::OWN_EFFICIENCY),
+    optional(at::OWN_MOVES, &fields::MOVES),
+    optional(at::OWN_VOLTS, &fields::OWN_VOLTS),
+    optional(at::VOLTS_LOWEST, &fields::LOWEST_VOLTS),
+    optional(at::VOLTS_HIGHEST, &fields::HIGHEST_VOLTS),
+    optional(at::VOLTS_STEP, &fields::DISPLAY_STEP_VOLTS),
+    optional(at::VOLTS_CURRENT, &fields::HIGHEST),
+    optional(at::FIXED_CURRENT, &fields::CURRENT),
+    optional(at::FIXED_GAIN, &fields::STRIP_GAIN),
+    optional(at::FIXED_TIME, &fields::STRIP_TIME),
     optional(at::LOWEST, &fields::LOWEST),
     optional(at::HIGHEST, &fields::HIGHEST),
     optional(at::DISPLAY_STEP, &fields::DISPLAY_STEP),
@@ -243,7 +259,15 @@ pub fn declared(at: &str) -> Option<&'static dyn Declared> {
 
 /// Whether something can stand at an address of the page.
 pub fn known(at: &str) -> bool {
-    let words = [at::PIECES, at::MADE, at::LABEL, at::COUNTER];
+    let words = [
+        at::PIECES,
+        at::MADE,
+        at::LABEL,
+        at::COUNTER,
+        at::LAYERS,
+        at::LAYERS_MADE,
+        at::OWN_METAL,
+    ];
     words.contains(&&*at::plain(at)) || entry(at).is_some()
 }
 

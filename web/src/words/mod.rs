@@ -7,6 +7,7 @@ pub mod notes;
 pub mod notices;
 pub mod number;
 pub mod still;
+pub mod ways;
 pub mod working;
 
 pub use answer::*;

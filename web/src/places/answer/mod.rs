@@ -14,7 +14,7 @@ pub use course::course;
 pub use density::density;
 pub use first::first;
 pub use head::head;
-pub use limits::{cautions, limits, problems};
+pub use limits::{Limits, cautions, problems};
 pub use wall::wall;
 
 use crate::words::{self, number};
