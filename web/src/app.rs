@@ -103,6 +103,7 @@ pub fn App() -> Html {
         problems: Rc::new(read.problems.clone()),
         answer: (*worked).clone(),
         piece: AttrValue::from("p1"),
+        step: AttrValue::from("s2"),
     };
     let shelf_note = match *kept {
         Ok(()) => None,

@@ -26,6 +26,7 @@ pub mod bench;
 mod body;
 pub mod checks;
 pub mod clock;
+pub mod deal;
 pub mod even;
 pub mod expr;
 pub mod fields;

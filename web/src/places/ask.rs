@@ -22,12 +22,22 @@ pub struct Ask {
     pub answer: Rc<Answer>,
     /// The piece that is being described: addresses of the first piece mean this one.
     pub piece: AttrValue,
+    /// The layer that is being described: addresses of the growing step and its bath mean this one's.
+    pub step: AttrValue,
 }
 
 impl Ask {
-    /// An address of the piece that is being described.
+    /// An address of the piece and the layer that are being described.
     pub fn here(&self, address: &str) -> String {
-        at::of(address, &self.piece)
+        at::in_step(&at::of(address, &self.piece), &self.step)
+    }
+
+    /// The same for another layer.
+    pub fn at_step(&self, step: &str) -> Self {
+        Self {
+            step: AttrValue::from(step.to_owned()),
+            ..self.clone()
+        }
     }
 
     /// The same for another piece.

@@ -2,6 +2,7 @@
 //! narrow if it were known; then what else may be said.
 
 use super::ask::Ask;
+use super::questions::select;
 use super::setup::{group, scoped};
 use crate::browser::use_narrowing;
 use crate::parts::choice::Options;
@@ -24,13 +25,15 @@ pub struct ExactProps {
 }
 
 /// Fields that stand here and nowhere else on the page: of the piece, the bath, the step, the supply.
-const PIECE: [&str; 6] = [
+const PIECE: [&str; 8] = [
     at::TEXTURE,
     at::AREA_TEXTURE,
     at::HANGER_WIRES,
     at::RATIO,
     at::BORE,
     at::ETCH_FACTOR,
+    at::CONTACT,
+    at::CONTACT_LEAD,
 ];
 const BATH: [&str; 10] = [
     at::TEMPERATURE,
@@ -107,6 +110,7 @@ fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
                     { ask.field(&at::holds(metal, "floor")) }
                     { ask.field(&at::price(metal)) }
                     { scoped(ask, at::COUNTER, Options::Made(counters(ask))) }
+                    { select(ask, at::GROWTH) }
                 </>
             }) }
         </>

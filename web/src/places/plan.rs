@@ -4,6 +4,7 @@ use super::answer::{self, Shown};
 use super::ask::Ask;
 use super::drafts::Drafts;
 use super::exact::Exact;
+use super::layers::later;
 use super::questions::Questions;
 use super::setup::Setup;
 use super::share::Share;
@@ -57,6 +58,7 @@ pub fn Plan(props: &PlanProps) -> Html {
             </div>
             <div class="ask">
                 <Questions ask={ask.clone()} {onpiece} />
+                { later(ask) }
                 <Setup ask={ask.clone()} />
                 <Exact ask={ask.clone()} job={props.job.clone()} />
                 <div class="actions">

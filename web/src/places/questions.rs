@@ -188,6 +188,8 @@ fn how_big(ask: &Ask, onpiece: &Callback<String>) -> Html {
                 { ask.field(at::HANGER_WET) }
                 if several > 1 {
                     { ask.name_field(at::LABEL, &ask.name()) }
+                    { ask.field(at::JOINS) }
+                    { ask.field(at::LEAVES) }
                 }
             </div>
             <Measure ask={ask.clone()} />

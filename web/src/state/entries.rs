@@ -168,6 +168,7 @@ pub const ENTRIES: &[Entry] = &[
     optional(at::CONDUCTIVITY, &fields::CONDUCTIVITY),
     optional(at::EVENNESS_FACTOR, &fields::EVENNESS_FACTOR),
     optional(at::SURFACE_VOLTS, &fields::SURFACE_VOLTS),
+    needed(at::VESSELS, &super::job::VESSELS),
     optional(at::CONTACT, &fields::CONTACT),
     optional(at::CONTACT_LEAD, &fields::LEAD),
     optional(at::JOINS, &fields::AFTER),
@@ -241,7 +242,7 @@ fn entry(at: &str) -> Option<(&'static dyn Declared, bool)> {
     let found = ENTRIES.iter().find(|e| e.at == plain).or_else(|| {
         let named = NAMED.iter();
         named
-            .filter(|(end, e)| at.starts_with(e.at) && at.ends_with(end))
+            .filter(|(end, e)| plain.starts_with(e.at) && at.ends_with(end))
             .map(|(_, e)| e)
             .next()
     });

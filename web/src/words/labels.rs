@@ -131,7 +131,8 @@ pub fn field(address: &str) -> &'static str {
     if let Some((_, size)) = address.split_once("/shape/") {
         return size_label(size);
     }
-    if address.starts_with("baths/b1/holds/") {
+    let plain = at::plain(address);
+    if plain.starts_with("baths/b1/holds/") {
         return if address.ends_with("/now") {
             "Metal in the bath now"
         } else {
@@ -141,7 +142,38 @@ pub fn field(address: &str) -> &'static str {
     if address.starts_with("prices/") {
         return "Price of the metal";
     }
-    match &*at::plain(address) {
+    // A later layer is asked for in its own card, which says what it is.
+    if plain != address && plain.starts_with("steps/") {
+        match &*plain {
+            at::DRIVE => return "Current",
+            at::DENSITY => return "Current density",
+            at::CURRENT => return "So much current",
+            at::UNTIL => return "Until it is",
+            at::TIME => return "For so long",
+            _ => (),
+        }
+    }
+    match &*plain {
+        at::VESSELS => "Vessels, one behind the other",
+        at::CONTACT => "Contact of clip and hook",
+        at::CONTACT_LEAD => "Its own wire and lead",
+        at::JOINS => "Hung in later, after",
+        at::LEAVES => "Taken out earlier, after",
+        at::GROWTH => "Count that it grows thicker",
+        at::OWN_METAL => "Metal in it",
+        at::OWN_DENSITY => "Current density on its label",
+        at::OWN_HIGHEST => "Highest current density",
+        at::OWN_EFFICIENCY => "Efficiency on its label",
+        at::OWN_MOVES => "Metal a charge moves, on its label",
+        at::OWN_VOLTS => "Volts on its label",
+        at::SUPPLY => "The supply holds",
+        at::VOLTS_LOWEST => "Lowest voltage",
+        at::VOLTS_HIGHEST => "Highest voltage",
+        at::VOLTS_STEP => "Smallest step of its volts",
+        at::VOLTS_CURRENT => "Most current it gives",
+        at::FIXED_CURRENT => "Current of the setting",
+        at::FIXED_GAIN => "or: a copper strip gained",
+        at::FIXED_TIME => "in this time",
         at::PROCESS => "What happens",
         at::SOLUTION => "Solution",
         at::LABEL => "Its name",
@@ -281,6 +313,19 @@ pub fn one_more(label: &str) -> String {
 
 /// Heading of the pieces.
 pub const ON_THE_BAR: &str = "On the bar";
+/// Heading of the layers after the first.
+pub const LAYERS: &str = "And then?";
+/// One more layer.
+pub const ANOTHER_LAYER: &str = "Another layer after it";
+/// The solution of a layer: the same.
+pub const SAME_BATH: &str = "the same bath again";
+/// The solution is the person's own.
+pub const OWN_SOLUTION: &str = "another, by its label";
+/// Fields of a supply's setting.
+pub fn setting(n: usize) -> String {
+    format!("Setting {n}")
+}
+
 /// Takes a piece off.
 pub const REMOVE: &str = "Remove";
 /// The same piece again.
@@ -331,19 +376,21 @@ pub fn remove_piece(name: &str) -> String {
     [REMOVE, " ", name].concat()
 }
 
-/// The set-up in one line: solution, stirring, base, time of covering, and the supply's lowest, highest and step.
+/// The set-up in one line: solution, stirring, base, time of covering, and the supply's lowest, highest and step; none
+/// where it has a few settings only.
 pub fn setup_line(
     solution: &str,
     stirring: &str,
     base: &str,
     cover: Option<&str>,
-    supply: [String; 3],
+    supply: Option<[String; 3]>,
 ) -> String {
     let cover = cover.map_or(String::new(), |time| format!("Covering for {time} first. "));
-    let [lowest, highest, step] = supply;
-    format!(
-        "{solution}, {stirring}. Piece: {base}. {cover}My supply: {lowest} to {highest}, in steps of {step}."
-    )
+    let supply = supply.map_or_else(
+        || "a few settings".to_owned(),
+        |[lowest, highest, step]| format!("{lowest} to {highest}, in steps of {step}"),
+    );
+    format!("{solution}, {stirring}. Piece: {base}. {cover}My supply: {supply}.")
 }
 
 /// How to measure, by way.
@@ -433,6 +480,8 @@ pub fn solution(id: &str) -> &'static str {
         "et_agno3" => "Silver nitrate, for silver",
         "et_nano3" => "Sodium nitrate",
         "et_h2so4" => "Dilute sulfuric acid",
+        "own" => "Own solution",
+        "same" => SAME_BATH,
         _ => "",
     }
 }
@@ -449,6 +498,8 @@ pub fn metal(id: &str) -> &'static str {
         "Ag925" => "sterling silver",
         "Ni" => "nickel",
         "Pd" => "palladium",
+        "Au" => "gold",
+        "Rh" => "rhodium",
         "Fe" => "steel",
         _ => "",
     }
@@ -464,6 +515,14 @@ pub fn use_label(of: Use) -> &'static str {
         Use::Handled => "Handled often",
     }
 }
+
+/// When a later layer is done: word, label.
+pub const LAYER_AIMS: &[(&str, &str)] = &[
+    ("mean", "so thick on average"),
+    ("thinnest", "so thick at the thinnest"),
+    ("mass", "so much metal"),
+    ("time", "so long in the bath"),
+];
 
 /// Aims that are a number: word, label.
 pub const AIMS: &[(&str, &str)] = &[
@@ -545,6 +604,21 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
             ("advised", "advise me"),
             ("density", "my own density"),
             ("current", "my own current"),
+            ("all_supply", "all the supply gives"),
+        ],
+        at::GROWTH => &[("on", "yes"), ("off", "no")],
+        at::SUPPLY => &[
+            ("constant_current", "a current"),
+            ("constant_voltage", "a voltage"),
+            ("fixed_settings", "a few settings only"),
+        ],
+        at::OWN_METAL => &[
+            ("Cu", "copper"),
+            ("Ni", "nickel"),
+            ("Ag", "silver"),
+            ("Au", "gold"),
+            ("Rh", "rhodium"),
+            ("Pd", "palladium"),
         ],
         at::STIRRING => &[
             ("still", "still"),

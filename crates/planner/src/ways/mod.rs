@@ -192,6 +192,7 @@ impl Search<'_> {
                 self.bench(|b, _| b.display_step = Some(Current::milliampere(1.0)));
             }
             L::VoltsTooFew => {
+                self.ceiling();
                 self.distance();
                 self.less_volts();
                 self.bench(|b, s| b.highest_volts = s.number("expected"));

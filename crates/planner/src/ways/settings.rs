@@ -88,6 +88,20 @@ impl Search<'_> {
         });
     }
 
+    /// The person's own ceiling raised to the next tenth above what is expected.
+    pub(super) fn ceiling(&mut self) {
+        let n = self.step();
+        let own = self.job.steps.get(n).and_then(|s| s.ceiling);
+        let expected: Option<quantity::Voltage> = self.number("expected");
+        if let Some((_, expected)) = own.zip(expected) {
+            let to = quantity::Voltage::of_si(libm::ceil(expected.si() * 10.0) / 10.0);
+            let at = self.at_step("ceiling");
+            self.attempt(Way::Setting, at, To::Quantity(to.into()), |j| {
+                j.steps[n].ceiling = Some(to);
+            });
+        }
+    }
+
     /// The density at which the ceiling no longer bites.
     pub(super) fn less_volts(&mut self) {
         let Some(n) = self.now.likely.steps.get(self.step()).copied() else {

@@ -6,6 +6,8 @@ mod piece;
 mod steps;
 mod supply;
 
+pub use supply::SETTINGS;
+
 use super::at;
 use super::draft::Draft;
 use super::entries;
@@ -43,7 +45,7 @@ pub fn read(draft: &Draft, now: Option<&str>) -> Read {
         .map(|id| r.piece(id))
         .collect();
     let switch = |on| if on { Switch::On } else { Switch::Off };
-    let job = Job {
+    let mut job = Job {
         effects: Effects {
             growth: switch(draft.text(at::GROWTH) == "on"),
             contacts: switch(pieces.iter().any(|p| p.contact.is_some())),
@@ -68,6 +70,8 @@ pub fn read(draft: &Draft, now: Option<&str>) -> Read {
         start: r.start(now),
         ..Job::default()
     };
+    let vessels = r.count(&VESSELS, at::VESSELS).unwrap_or(1);
+    planner::deal::deal(&mut job, vessels);
     Read {
         job,
         problems: r.problems,
@@ -77,6 +81,13 @@ pub fn read(draft: &Draft, now: Option<&str>) -> Read {
 
 /// The step that addresses are written for.
 const FIRST: &str = "s2";
+
+/// How many vessels stand one behind the other.
+pub const VESSELS: CountField = CountField {
+    key: "vessels_count",
+    least: 1,
+    most: 6,
+};
 
 /// The id of the person's own solution.
 pub const OWN: &str = "own";
