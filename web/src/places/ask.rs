@@ -2,7 +2,7 @@
 
 use crate::parts::NumberField;
 use crate::state::units::Units;
-use crate::state::{Action, State, at, entries};
+use crate::state::{Action, State, at, entries, pieces};
 use crate::words::{self, number};
 use planner::answer::{InputUsed, Origin};
 use planner::{Answer, Problem};
@@ -90,13 +90,10 @@ impl Ask {
             .reform(move |word| Action::Picked(address.clone(), word))
     }
 
-    /// What the piece is called: its own name, or its kind.
+    /// What the piece is called.
     pub fn name(&self) -> String {
-        let own = self.text(at::LABEL);
-        match own.trim() {
-            "" => words::kind(&self.scoped(at::SHAPE)).to_owned(),
-            own => own.to_owned(),
-        }
+        let one = std::iter::once(self.piece.as_str());
+        pieces::names(&self.state.draft, one).concat()
     }
 
     /// Picks a word at an address.

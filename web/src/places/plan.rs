@@ -54,6 +54,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                     { answer::problems(shown, &ask.problems) }
                     <answer::Limits shown={shown.clone()} ask={ask.clone()} job={props.job.clone()} />
                 </div>
+                { answer::series(shown, &props.job) }
                 { answer::wall(shown) }
             </div>
             <div class="ask">

@@ -36,13 +36,15 @@ pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
     Some(all)
 }
 
-/// Where the page asks for it: what is moved is moved for all steps, and vessels like the first are not described apart.
+/// Where the page asks for it: stirring, vessels and ceiling are for all steps, and vessels like the first are not described apart.
 fn address(at: &str) -> String {
-    if at == "steps/s1/stirring" {
-        return at::STIRRING.to_owned();
-    }
-    if at == "steps/s1/in" {
-        return at::VESSELS.to_owned();
+    let shared = [
+        ("steps/s1/stirring", at::STIRRING),
+        ("steps/s1/in", at::VESSELS),
+        ("steps/s1/ceiling", at::CEILING),
+    ];
+    if let Some((_, here)) = shared.iter().find(|(one, _)| *one == at) {
+        return (*here).to_owned();
     }
     let mut parts: Vec<&str> = at.split('/').collect();
     if let [whole, id, ..] = &mut parts[..]

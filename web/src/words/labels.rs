@@ -11,12 +11,22 @@ pub const PAGE: &str = "Plan a piece: what to set, for how long, what you will h
 pub const SET_NOW: &str = "Set now";
 /// Beside the voltage ceiling.
 pub const CEILING: &str = "ceiling";
-/// The turn from covering to growing.
-pub const TURN_DOWN: &str = "covered: turn down";
-/// The same where the current rises.
-pub const TURN_UP: &str = "covered: turn up";
-/// The same where it stays.
-pub const LEAVE: &str = "covered: leave it";
+/// A current goes down.
+pub const TURN_DOWN: &str = "turn down to";
+/// It goes up.
+pub const TURN_UP: &str = "turn up to";
+/// It stays.
+pub const LEAVE: &str = "leave at";
+/// Before what to do when the coat is covered.
+pub const COVERED: &str = "covered";
+/// A piece is hung in.
+pub const HANG_IN: &str = "hang in";
+/// A piece is taken out.
+pub const TAKE_OUT: &str = "take out";
+/// All go over into another bath.
+pub const INTO: &str = "rinse, then into";
+/// Beside it, what then flows.
+pub const FLOWS: &str = "flows about";
 /// The end.
 pub const LIFT_OUT: &str = "lift out";
 /// After an answer that stands on an earlier entry.

@@ -126,6 +126,16 @@ pub fn tenth_volts(value: Voltage) -> String {
     places(value.si(), 1)
 }
 
+/// A voltage to set, to a hundredth.
+pub fn hundredth_volts(value: Voltage) -> String {
+    places(value.si(), 2)
+}
+
+/// The same with its unit.
+pub fn volts(value: Voltage) -> String {
+    hundredth_volts(value) + "\u{a0}V"
+}
+
 /// An area, three digits.
 pub fn area(value: WorkArea) -> String {
     in_unit(value, "cm²", 3)
