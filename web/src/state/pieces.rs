@@ -20,7 +20,7 @@ pub fn ids(draft: &Draft) -> Vec<&str> {
 pub fn names<'a>(draft: &Draft, of: impl Iterator<Item = &'a str>) -> Vec<String> {
     let kind = |id: &str| {
         let shape = draft.scoped(&at::of(at::SHAPE, id));
-        words::kind(shape)
+        words::one(shape)
     };
     let own = |id: &str| draft.text(&at::of(at::LABEL, id)).trim().to_owned();
     let all = ids(draft);

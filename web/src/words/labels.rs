@@ -449,6 +449,12 @@ pub fn kind(word: &str) -> &'static str {
     }
 }
 
+/// What a piece of a kind is called where it has no name of its own.
+pub fn one(kind_word: &str) -> &'static str {
+    let label = kind(kind_word);
+    label.split_once(',').map_or(label, |(first, _)| first)
+}
+
 /// Shows all kinds, or the first few.
 pub const MORE: &str = "More shapes";
 /// The other way.

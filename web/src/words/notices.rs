@@ -64,7 +64,7 @@ fn get<Q: Quantity>(numbers: &[Named], name: &str) -> Q {
 }
 
 /// Limits of one kind in words: a short statement, and what lifts it. The first speaks; only a coarse display names
-/// every current it blurs.
+/// every current it blurs, and hours of the night add up.
 pub fn limit(same: &[&Limit]) -> (String, String) {
     let Some(limit) = same.first() else {
         return Default::default();
@@ -134,7 +134,14 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             "Less current, move the bath, or put the anode all round.".to_owned(),
         ),
         LimitKind::Night => (
-            format!("{} of it lie in the night.", number::time(get::<Time>(n, "in_the_night"))),
+            format!(
+                "{} of it lie in the night.",
+                number::time(Time::seconds(
+                    same.iter()
+                        .map(|l| get::<Time>(&l.numbers, "in_the_night").si())
+                        .sum()
+                ))
+            ),
             "Start earlier, make it thinner, or split it: lift out, rinse, and go on tomorrow with a fresh acid dip.".to_owned(),
         ),
         LimitKind::NotForThisPlace => (

@@ -15,6 +15,11 @@ pub fn what(way: &WayOut) -> String {
     let at = way.change.at.as_str();
     let ends = |end: &str| at.ends_with(end);
     let value = match way.change.to {
+        // As fine as it is itself.
+        To::Quantity(q) if q.key_unit == "A" => {
+            let current = quantity::Current::of_si(q.si);
+            number::current(current, Some(current))
+        }
         To::Word(word) => labels::option_label(at, word).to_owned(),
         To::Quantity(q) => said(q),
     };
