@@ -241,21 +241,28 @@ pub fn use_settled(text: String) -> String {
 /// What knowing each input would leave of the range. Worked out one input at a time, in tasks of their own after the page
 /// was painted; another job drops what is not done.
 #[hook]
-pub fn use_narrowing(job: Option<Rc<Job>>) -> Rc<Vec<Narrowed>> {
+pub fn use_narrowing(job: &Rc<Job>) -> Rc<Vec<Narrowed>> {
     let found = use_state_eq(|| Rc::new(Vec::new()));
     {
         let found = found.clone();
-        use_effect_with(job, move |job| {
-            let mut work = job
-                .as_ref()
-                .map(|job| Narrowing::begin(&Catalogue::standard(), job));
+        use_effect_with(job.clone(), move |job| {
+            let mut work = None;
+            let mut job = Some(job.clone());
+            // Nothing while a person types.
+            let mut wait = PAUSE / SLICE;
             let tick = Closure::<dyn FnMut()>::new(move || {
-                if let Some(begun) = work.take_if(|begun| !begun.step()) {
+                wait -= 1;
+                if wait > 0 {
+                    return;
+                }
+                if let Some(job) = job.take() {
+                    work = Some(Narrowing::begin(&Catalogue::standard(), &job));
+                } else if let Some(begun) = work.take_if(|begun| !begun.step()) {
                     found.set(Rc::new(begun.found()));
                 }
             });
             let window = web_sys::window();
-            let id = window.as_ref().filter(|_| job.is_some()).and_then(|w| {
+            let id = window.as_ref().and_then(|w| {
                 w.set_interval_with_callback_and_timeout_and_arguments_0(
                     tick.as_ref().unchecked_ref(),
                     SLICE,

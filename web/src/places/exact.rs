@@ -56,7 +56,10 @@ pub fn Exact(props: &ExactProps) -> Html {
         let open = open.clone();
         Callback::from(move |_: MouseEvent| open.set(!*open))
     };
-    let narrowed = use_narrowing(open.then(|| props.job.clone()));
+    let narrowed = use_narrowing(&props.job);
+    let named = |n: &&Narrowed| !words::input(n.at.as_str()).is_empty();
+    let first = narrowed.iter().find(named);
+    let first = first.map(|n| measure_first(&props.ask, n));
     html! {
         <section class="card exact">
             <h2>
@@ -64,6 +67,10 @@ pub fn Exact(props: &ExactProps) -> Html {
                     { words::EXACT }
                 </button>
             </h2>
+            if !*open {
+                // Its line is kept free, so that nothing jumps when it comes.
+                <p class="soft help">{ first.unwrap_or_default() }</p>
+            }
             <div id="exact" hidden={!*open}>
                 if *open {
                     { panel(&props.ask, &narrowed) }
@@ -71,6 +78,22 @@ pub fn Exact(props: &ExactProps) -> Html {
             </div>
         </section>
     }
+}
+
+/// What is worth measuring first, and by how much that would narrow the range.
+fn measure_first(ask: &Ask, narrowed: &Narrowed) -> String {
+    words::measure_first(&name(ask, narrowed.at.as_str()), narrowed.remains)
+}
+
+/// The name of an input; with several pieces it says whose it is.
+fn name(ask: &Ask, address: &str) -> String {
+    let whose = at::piece_of(address).filter(|_| pieces::ids(&ask.state.draft).len() > 1);
+    let mut name = words::input(address).to_owned();
+    if let Some(piece) = whose {
+        name.push_str(", ");
+        name.push_str(&ask.of(piece).name());
+    }
+    name
 }
 
 fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
@@ -147,13 +170,6 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
         _ if address.ends_with("/display_step") => String::new(),
         _ => number::any(used.value),
     };
-    // With several pieces the name says whose it is.
-    let whose = at::piece_of(address).filter(|_| pieces::ids(&ask.state.draft).len() > 1);
-    let mut name = words::input(address).to_owned();
-    if let Some(piece) = whose {
-        name.push_str(", ");
-        name.push_str(&ask.of(piece).name());
-    }
     let from = match used.origin {
         Origin::Given => words::GIVEN.to_owned(),
         Origin::Assumed => words::ASSUMED.to_owned(),
@@ -169,7 +185,7 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
     html! {
         <details key={address.to_owned()}>
             <summary>
-                <span>{ name }</span>
+                <span>{ name(ask, address) }</span>
                 <span class="soft">{ value }</span>
                 <span class="soft hint">{ hint.unwrap_or_default() }</span>
             </summary>

@@ -381,6 +381,11 @@ pub fn narrows(remains: quantity::Ratio) -> String {
     )
 }
 
+/// What is worth measuring first.
+pub fn measure_first(input: &str, remains: quantity::Ratio) -> String {
+    format!("Measure first: {input}; {}.", narrows(remains))
+}
+
 /// Removes this piece, for those who cannot see where the button stands.
 pub fn remove_piece(name: &str) -> String {
     [REMOVE, " ", name].concat()
