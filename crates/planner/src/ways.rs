@@ -5,7 +5,7 @@ use crate::answer::{Limit, LimitKind};
 use crate::answering::{cost, prepare};
 use crate::checks;
 use crate::job::step::STIRRINGS;
-use crate::job::{Base, Drive, Job, Resist, Sides, Supply, Until};
+use crate::job::{Base, Drive, Form, Job, Resist, Sides, Supply, Until};
 use crate::path::FieldPath;
 use crate::plan::Plan;
 use crate::run::{Run, run};
@@ -13,7 +13,7 @@ use chemistry::{Catalogue, Stirring};
 use field::Arrangement;
 use quantity::kinds::unsigned_zero;
 use quantity::{
-    AnyQuantity, Current, CurrentDensity, Length, Money, Quantity, Ratio, Thickness, Time,
+    AnyQuantity, Current, CurrentDensity, Length, Money, Power, Quantity, Ratio, Thickness, Time,
 };
 use serde::Serialize;
 use serde::ser::{SerializeMap, Serializer};
@@ -44,7 +44,7 @@ pub enum Way {
     Batches,
     /// Several vessels one behind the other.
     Series,
-    /// Another supply, or a meter.
+    /// Another supply, a meter, a stronger heater.
     Supply,
 }
 
@@ -291,6 +291,14 @@ impl Search<'_> {
             L::BathOverloaded | L::BathRunsLow => self.more_bath(),
             L::PoorContact => self.better_contact(),
             L::BarEnds => self.rule_of_the_bar(),
+            L::TouchesWall => self.wider_vessel(),
+            L::HeaterTooSmall => self.stronger_heater(),
+            L::TooLate => {
+                self.start_earlier();
+                self.faster();
+                self.shallower();
+            }
+            L::CoveringStalls => self.raise_density("stalls_below"),
             L::VesselsUneven
             | L::NotForThisPlace
             | L::NeedsStrike
@@ -448,7 +456,7 @@ impl Search<'_> {
         } else if bench.display_step != before.display_step {
             bench.display_step.map(|q| ("display_step", q.into()))
         } else {
-            bench.highest_volts.map(|q| ("highest", q.into()))
+            bench.highest_volts.map(|q| ("highest_volts", q.into()))
         };
         if let Some((name, to)) = changed {
             let at = FieldPath::new("supply").child(key).child(name);
@@ -643,9 +651,44 @@ impl Search<'_> {
         self.job.baths.iter().position(|b| within(&b.id))
     }
 
+    /// A quarter more than what holds it, so that it also gets there.
+    fn stronger_heater(&mut self) {
+        if let Some((b, hold)) = self.bath().zip(self.number::<Power>("hold")) {
+            let to = hold * 1.25;
+            let at = self.limit.at.clone();
+            self.attempt(Way::Supply, at, To::Quantity(to.into()), |j| {
+                j.baths[b].heater = Some(to);
+            });
+        }
+    }
+
+    /// Wide enough that the sheet hangs 2 cm from the wall; its own distance, if given, is another matter.
+    fn wider_vessel(&mut self) {
+        let Some(b) = self.bath() else { return };
+        let bath = &self.job.baths[b];
+        let form = bath.counter.as_ref().and_then(|c| c.form);
+        let Some((Form::Vessel { diameter, height }, gap)) =
+            form.zip(self.now.plan.baths.get(b).and_then(|b| b.gap))
+        else {
+            return;
+        };
+        let to = diameter + (Length::mm(20.0) - gap) * 2.0;
+        let at = self.limit.at.child("vessel/diameter");
+        self.attempt(Way::Counter, at, To::Quantity(to.into()), |j| {
+            if let Some(c) = &mut j.baths[b].counter {
+                c.form = Some(Form::Vessel {
+                    diameter: to,
+                    height,
+                });
+            }
+        });
+    }
+
     fn larger_counter(&mut self) {
         let Some(b) = self.bath() else { return };
-        let facing = self.job.baths[b].counter.as_ref().and_then(|c| c.facing);
+        let id = &self.job.baths[b].id;
+        let planned = self.now.plan.baths.iter().find(|p| p.id == *id);
+        let facing = planned.and_then(|p| p.facing);
         let times = |above: Option<f64>, below: Option<f64>| above.zip(below).map(|(a, b)| a / b);
         let si = |name: &str| {
             self.limit

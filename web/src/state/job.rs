@@ -288,6 +288,7 @@ impl Reader<'_> {
                 over_bar: None,
                 material: self.counter(),
                 facing: self.number(&fields::FACING, at::FACING),
+                form: None,
                 distance: self.number(&fields::DISTANCE, at::DISTANCE),
                 arrangement: Some(self.pick(
                     at::ARRANGEMENT,
@@ -295,6 +296,8 @@ impl Reader<'_> {
                     Arrangement::OneSide,
                 )),
             }),
+            surface: None,
+            heater: None,
         }
     }
 
@@ -395,6 +398,7 @@ impl Reader<'_> {
                 pieces: self.ids(),
             }],
             kind: self.process(),
+            purpose: Default::default(),
             stirring: self.pick(at::STIRRING, &step::STIRRINGS, Default::default()),
             temperature: self.number(&fields::TEMPERATURE, at::TEMPERATURE),
             ceiling: self.number(&fields::CEILING, at::CEILING),
