@@ -226,7 +226,7 @@ pub fn thumb(thumb: &Thumb, ruled: Option<Ruling>) -> String {
         (.., Some(Ruling::Typical)) => {
             "It fits a stirred bath; ours is what this one usually takes.".to_owned()
         }
-        (.., Some(Ruling::Edges)) => "It does not know your edges.".to_owned(),
+        (.., Some(Ruling::Edges | Ruling::Covering)) => "It does not know your edges.".to_owned(),
         (.., None) => "The density here is your own.".to_owned(),
     };
     format!("{rule} {why}")

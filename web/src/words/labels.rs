@@ -705,6 +705,7 @@ pub fn ruling(ruling: planner::answer::Ruling) -> &'static str {
         Ruling::Typical => "the density this bath usually takes",
         Ruling::Edges => "as much as the edges bear",
         Ruling::Supply => "all your supply gives",
+        Ruling::Covering => "what covers this coat",
     }
 }
 

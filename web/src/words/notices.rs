@@ -208,6 +208,22 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             format!("The end pieces get {} to {} times what the middle ones do.", number::any(get::<quantity::Ratio>(n, "low").into()), number::any(get::<quantity::Ratio>(n, "high").into())),
             "Let the anode reach from the middle of the first piece to that of the last, or swap the pieces halfway.".to_owned(),
         ),
+        LimitKind::CoveringStalls => (
+            format!("{} on bare graphite stalls; above {} it covers all.", dens("density"), dens("stalls_below")),
+            "The plated part takes all the current. Set the growth current, with the ceiling at the volts it then needs.".to_owned(),
+        ),
+        LimitKind::TouchesWall => (
+            format!("The sheet is {} from the vessel's wall.", len("gap")),
+            "It must not touch: take a wider vessel, or a plate beside it.".to_owned(),
+        ),
+        LimitKind::HeaterTooSmall => (
+            "The heater never brings this bath to its temperature.".to_owned(),
+            "Cover the bath, or take a stronger heater.".to_owned(),
+        ),
+        LimitKind::TooLate => (
+            format!("It would have had to begin {} earlier.", number::time(get::<Time>(n, "late"))),
+            "Thinner, denser, longer sessions, or a later date.".to_owned(),
+        ),
         LimitKind::BoreCloses => (
             "The ring would grow shut.".to_owned(),
             "Make it thinner, or start with a wider ring.".to_owned(),

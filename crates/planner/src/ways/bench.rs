@@ -22,7 +22,7 @@ impl Search<'_> {
         } else if bench.display_step != before.display_step {
             bench.display_step.map(|q| ("display_step", q.into()))
         } else {
-            bench.highest_volts.map(|q| ("highest", q.into()))
+            bench.highest_volts.map(|q| ("highest_volts", q.into()))
         };
         if let Some((name, to)) = changed {
             let at = FieldPath::new("supply").child(key).child(name);

@@ -43,7 +43,7 @@ pub enum Way {
     Batches,
     /// Several vessels one behind the other.
     Series,
-    /// Another supply, or a meter.
+    /// Another supply, a meter, a stronger heater.
     Supply,
 }
 
@@ -210,6 +210,14 @@ impl Search<'_> {
             L::BathOverloaded | L::BathRunsLow => self.more_bath(),
             L::PoorContact => self.better_contact(),
             L::BarEnds => self.rule_of_the_bar(),
+            L::TouchesWall => self.wider_vessel(),
+            L::HeaterTooSmall => self.stronger_heater(),
+            L::TooLate => {
+                self.start_earlier();
+                self.faster();
+                self.shallower();
+            }
+            L::CoveringStalls => self.raise_density("stalls_below"),
             L::VesselsUneven
             | L::NotForThisPlace
             | L::NeedsStrike

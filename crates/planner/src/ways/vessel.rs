@@ -2,9 +2,9 @@
 
 use super::{Search, To, Way};
 use crate::answer::LimitKind;
-use crate::job::Job;
+use crate::job::{Form, Job};
 use crate::path::FieldPath;
-use quantity::{Length, Ratio};
+use quantity::{Length, Power, Ratio};
 
 impl Search<'_> {
     /// Each bath's counter electrode nearer, in steps of a fifth, not below 2 cm.
@@ -36,9 +36,44 @@ impl Search<'_> {
         }
     }
 
+    /// A quarter more than what holds it, so that it also gets there.
+    pub(super) fn stronger_heater(&mut self) {
+        if let Some((b, hold)) = self.bath().zip(self.number::<Power>("hold")) {
+            let to = hold * 1.25;
+            let at = self.limit.at.clone();
+            self.attempt(Way::Supply, at, To::Quantity(to.into()), |j| {
+                j.baths[b].heater = Some(to);
+            });
+        }
+    }
+
+    /// Wide enough that the sheet hangs 2 cm from the wall; its own distance, if given, is another matter.
+    pub(super) fn wider_vessel(&mut self) {
+        let Some(b) = self.bath() else { return };
+        let bath = &self.job.baths[b];
+        let form = bath.counter.as_ref().and_then(|c| c.form);
+        let Some((Form::Vessel { diameter, height }, gap)) =
+            form.zip(self.now.plan.baths.get(b).and_then(|b| b.gap))
+        else {
+            return;
+        };
+        let to = diameter + (Length::mm(20.0) - gap) * 2.0;
+        let at = self.limit.at.child("vessel/diameter");
+        self.attempt(Way::Counter, at, To::Quantity(to.into()), |j| {
+            if let Some(c) = &mut j.baths[b].counter {
+                c.form = Some(Form::Vessel {
+                    diameter: to,
+                    height,
+                });
+            }
+        });
+    }
+
     pub(super) fn larger_counter(&mut self) {
         let Some(b) = self.bath() else { return };
-        let facing = self.job.baths[b].counter.as_ref().and_then(|c| c.facing);
+        let id = &self.job.baths[b].id;
+        let planned = self.now.plan.baths.iter().find(|p| p.id == *id);
+        let facing = planned.and_then(|p| p.facing);
         let times = |above: Option<f64>, below: Option<f64>| above.zip(below).map(|(a, b)| a / b);
         let si = |name: &str| {
             self.limit

@@ -42,6 +42,7 @@ impl Reader<'_> {
                 over_bar: None,
                 material: self.counter(),
                 facing: self.number(&fields::FACING, at::FACING),
+                form: None,
                 distance: self.number(&fields::DISTANCE, at::DISTANCE),
                 arrangement: Some(self.pick(
                     at::ARRANGEMENT,
@@ -49,6 +50,8 @@ impl Reader<'_> {
                     Arrangement::OneSide,
                 )),
             }),
+            surface: None,
+            heater: None,
         }
     }
 

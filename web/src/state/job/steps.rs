@@ -80,6 +80,7 @@ impl Reader<'_> {
                 pieces: self.ids(),
             }],
             kind: self.kind(),
+            purpose: Default::default(),
             stirring: self.pick(at::STIRRING, &step::STIRRINGS, Default::default()),
             temperature: self.number(&fields::TEMPERATURE, at::TEMPERATURE),
             ceiling: self.number(&fields::CEILING, at::CEILING),
