@@ -35,7 +35,7 @@ const PIECE: [&str; 8] = [
     at::CONTACT,
     at::CONTACT_LEAD,
 ];
-const BATH: [&str; 10] = [
+const BATH: [&str; 12] = [
     at::TEMPERATURE,
     at::EFFICIENCY,
     at::BATCH,
@@ -46,6 +46,8 @@ const BATH: [&str; 10] = [
     at::OFFSET,
     at::FACING,
     at::PASSED,
+    at::SURFACE,
+    at::HEATER,
 ];
 
 /// Closed until asked for.
@@ -133,10 +135,25 @@ fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
                     { ask.field(&at::holds(metal, "floor")) }
                     { ask.field(&at::price(metal)) }
                     { scoped(ask, at::COUNTER, Options::Made(counters(ask))) }
+                    { select(ask, at::FORM) }
+                    for address in form(ask) {
+                        { ask.field(address) }
+                    }
                     { select(ask, at::GROWTH) }
                 </>
             }) }
         </>
+    }
+}
+
+/// The sizes that the picked counter electrode asks for.
+fn form(ask: &Ask) -> &'static [&'static str] {
+    match ask.text(at::FORM).as_str() {
+        "plate" => &[at::PLATE_WIDTH, at::PLATE_HEIGHT, at::PLATES],
+        "coil" => &[at::COIL_WIRE, at::COIL_LENGTH],
+        "scrap" => &[at::SCRAP, at::SCRAP_THICK],
+        "vessel" => &[at::VESSEL_D, at::VESSEL_HEIGHT],
+        _ => &[],
     }
 }
 
@@ -149,6 +166,7 @@ fn applies(ask: &Ask, address: &str) -> bool {
         at::RATIO | at::BORE => !etches,
         at::TEXTURE => !area,
         at::AREA_TEXTURE => area,
+        at::FACING => ask.text(at::FORM).is_empty(),
         _ => true,
     }
 }

@@ -78,9 +78,11 @@ pub fn Plan(props: &PlanProps) -> Html {
             </div>
             <div class="detail">
                 { answer::first(shown) }
+                { answer::meter(shown) }
                 { answer::course(shown) }
                 { answer::cautions(shown) }
                 { answer::density(shown) }
+                { answer::bath(shown) }
                 if worth_showing(shown) {
                     { working(shown) }
                     <Share text={shown.as_text().join("\n")} state={props.ask.state.clone()} />

@@ -6,7 +6,7 @@ use crate::parts::Select;
 use crate::parts::choice::Options;
 use crate::state::at;
 use crate::state::job::{OWN, SETTINGS};
-use crate::words;
+use crate::words::{self, number};
 use planner::job::own::PROCESSES;
 use planner::{Catalogue, Process, Setting};
 use yew::prelude::*;
@@ -50,8 +50,17 @@ fn line(ask: &Ask) -> String {
     let process = ask.text(at::PROCESS);
     let base_address = draft.scope(at::BASE);
     let base = words::option_label(&base_address, &ask.scoped(at::BASE));
-    let covers = process.as_str() == "electroform" && ask.text(at::COVER).as_str() == "on";
-    let cover = covers.then(|| ask.shown(at::COVER_TIME));
+    let cover = match ask.text(at::COVER).as_str() {
+        _ if process.as_str() != "electroform" => None,
+        "on" => Some(ask.shown(at::COVER_TIME)),
+        "coat" => {
+            let covering = ask.answer.steps.iter().find(|s| s.covering.is_some());
+            covering
+                .and_then(|s| s.time.known())
+                .map(|t| number::time(t.likely))
+        }
+        _ => None,
+    };
     let supply = match ask.text(at::SUPPLY).as_str() {
         "constant_voltage" => [at::VOLTS_LOWEST, at::VOLTS_HIGHEST, at::VOLTS_STEP],
         _ => [at::LOWEST, at::HIGHEST, at::DISPLAY_STEP],

@@ -140,6 +140,30 @@ pub const ARRANGEMENT: &str = "baths/b1/counter/arrangement";
 pub const COUNTER: &str = "baths/b1/counter/material";
 /// Its area that faces the work.
 pub const FACING: &str = "baths/b1/counter/facing";
+/// What it is, where its area is worked out; empty where that is typed.
+pub const FORM: &str = "baths/b1/counter/form";
+/// Width of a plate.
+pub const PLATE_WIDTH: &str = "baths/b1/counter/form/plate/width";
+/// Its wetted height.
+pub const PLATE_HEIGHT: &str = "baths/b1/counter/form/plate/height";
+/// How many plates.
+pub const PLATES: &str = "baths/b1/counter/form/plate/plates";
+/// Wire of a coil.
+pub const COIL_WIRE: &str = "baths/b1/counter/form/coil/wire_d";
+/// Its length in the bath.
+pub const COIL_LENGTH: &str = "baths/b1/counter/form/coil/length";
+/// Mass of scrap.
+pub const SCRAP: &str = "baths/b1/counter/form/scrap/mass";
+/// Its thickness.
+pub const SCRAP_THICK: &str = "baths/b1/counter/form/scrap/thickness";
+/// Width of the vessel that is the counter electrode.
+pub const VESSEL_D: &str = "baths/b1/counter/form/vessel/diameter";
+/// How high it is filled.
+pub const VESSEL_HEIGHT: &str = "baths/b1/counter/form/vessel/height";
+/// Open surface of the bath.
+pub const SURFACE: &str = "baths/b1/surface";
+/// Power of the heater at hand.
+pub const HEATER: &str = "baths/b1/heater";
 /// How far off.
 pub const DISTANCE: &str = "baths/b1/counter/distance";
 /// The bath's own efficiency.

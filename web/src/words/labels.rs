@@ -164,6 +164,18 @@ pub fn field(address: &str) -> &'static str {
         }
     }
     match &*plain {
+        at::FORM => "Counter electrode is",
+        at::PLATE_WIDTH => "Plate, wide",
+        at::PLATE_HEIGHT => "Plate, deep in the bath",
+        at::PLATES => "Plates",
+        at::COIL_WIRE => "Coil, wire across",
+        at::COIL_LENGTH => "Coil, wire in the bath",
+        at::SCRAP => "Scrap weighs",
+        at::SCRAP_THICK => "Scrap is thick",
+        at::VESSEL_D => "Vessel, inside across",
+        at::VESSEL_HEIGHT => "Filled so high",
+        at::SURFACE => "Open surface of the bath",
+        at::HEATER => "Your heater",
         at::VESSELS => "Vessels, one behind the other",
         at::CONTACT => "Contact of clip and hook",
         at::CONTACT_LEAD => "Its own wire and lead",
@@ -620,7 +632,18 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
         ],
         at::LEAD => &[("plus", "plus"), ("minus", "minus")],
         at::OPENING_WAY => &[("to", "towards the anode"), ("away", "away from it")],
-        at::COVER => &[("on", "yes"), ("off", "no")],
+        at::COVER => &[
+            ("coat", "as this coat needs"),
+            ("on", "my own current and time"),
+            ("off", "no"),
+        ],
+        at::FORM => &[
+            ("", "its area typed"),
+            ("plate", "plates"),
+            ("coil", "a coil of wire"),
+            ("scrap", "scrap in a basket"),
+            ("vessel", "the vessel itself"),
+        ],
         at::DRIVE => &[
             ("advised", "advise me"),
             ("density", "my own density"),

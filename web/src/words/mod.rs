@@ -3,6 +3,7 @@
 pub mod answer;
 pub mod drafts;
 pub mod labels;
+pub mod meter;
 pub mod notes;
 pub mod notices;
 pub mod number;

@@ -1,21 +1,25 @@
 //! The answer as an instruction: what to do now is the largest thing on the page.
 
+mod bath;
 mod course;
 mod density;
 mod first;
 mod head;
 mod limits;
+mod meter;
 mod outcome;
 mod series;
 mod text;
 mod turns;
 mod wall;
 
+pub use bath::bath;
 pub use course::course;
 pub use density::density;
 pub use first::first;
 pub use head::head;
 pub use limits::{Limits, cautions, problems};
+pub use meter::meter;
 pub use series::series;
 pub use wall::wall;
 

@@ -3,7 +3,7 @@
 use super::Reader;
 use crate::state::{at, layers};
 use planner::fields;
-use planner::job::{Bath, Counter, Holds, Price, bath};
+use planner::job::{Bath, Counter, Form, Holds, Price, bath};
 use planner::solution::Solution;
 use planner::{Arrangement, Catalogue};
 
@@ -42,7 +42,7 @@ impl Reader<'_> {
                 over_bar: None,
                 material: self.counter(),
                 facing: self.number(&fields::FACING, at::FACING),
-                form: None,
+                form: self.form(),
                 distance: self.number(&fields::DISTANCE, at::DISTANCE),
                 arrangement: Some(self.pick(
                     at::ARRANGEMENT,
@@ -50,9 +50,34 @@ impl Reader<'_> {
                     Arrangement::OneSide,
                 )),
             }),
-            surface: None,
-            heater: None,
+            surface: self.number(&fields::SURFACE, at::SURFACE),
+            heater: self.number(&fields::HEATER, at::HEATER),
         }
+    }
+
+    /// The counter electrode by its sizes, where that was picked and all are known.
+    fn form(&mut self) -> Option<Form> {
+        let word = self.draft.text(&self.here(at::FORM)).to_owned();
+        Some(match word.as_str() {
+            "plate" => Form::Plate {
+                width: self.number(&fields::PLATE_WIDTH, at::PLATE_WIDTH)?,
+                height: self.number(&fields::PLATE_HEIGHT, at::PLATE_HEIGHT)?,
+                plates: self.count(&fields::PLATES, at::PLATES).unwrap_or(1),
+            },
+            "coil" => Form::Coil {
+                wire_d: self.number(&fields::COIL_WIRE, at::COIL_WIRE)?,
+                length: self.number(&fields::COIL_LENGTH, at::COIL_LENGTH)?,
+            },
+            "scrap" => Form::Scrap {
+                mass: self.number(&fields::SCRAP, at::SCRAP)?,
+                thickness: self.number(&fields::SCRAP_STOCK, at::SCRAP_THICK)?,
+            },
+            "vessel" => Form::Vessel {
+                diameter: self.number(&fields::VESSEL_D, at::VESSEL_D)?,
+                height: self.number(&fields::PLATE_HEIGHT, at::VESSEL_HEIGHT)?,
+            },
+            _ => return None,
+        })
     }
 
     pub(super) fn solution(&self) -> Option<&'static Solution> {

@@ -4,16 +4,26 @@ use super::Reader;
 use crate::state::{at, entries, pieces};
 use planner::Process;
 use planner::fields;
-use planner::job::{Drive, InBath, Step, Until, step};
+use planner::job::{Drive, InBath, Purpose, Step, Until, step};
 
 impl Reader<'_> {
     pub(super) fn steps(&mut self) -> Vec<Step> {
         let mut steps = Vec::new();
         // Covering is of a coat, before copper is grown on it.
-        if self.process() == Process::Electroform && self.draft.text(at::COVER) == "on" {
-            let density = self.number(&fields::DENSITY, at::COVER_DENSITY);
-            let time = self.number(&entries::COVER_MINUTES, at::COVER_TIME);
-            steps.push(self.step("s1", density.map(Drive::Density), time.map(Until::Time)));
+        if self.process() == Process::Electroform {
+            match self.draft.text(at::COVER) {
+                "coat" if self.coated() => {
+                    let mut step = self.step("s1", Some(Drive::Advised), Some(Until::Covered));
+                    step.purpose = Purpose::Cover;
+                    steps.push(step);
+                }
+                "on" => {
+                    let density = self.number(&fields::DENSITY, at::COVER_DENSITY);
+                    let time = self.number(&entries::COVER_MINUTES, at::COVER_TIME);
+                    steps.push(self.step("s1", density.map(Drive::Density), time.map(Until::Time)));
+                }
+                _ => (),
+            }
         }
         for id in self.step_ids() {
             self.step = id;
@@ -24,6 +34,13 @@ impl Reader<'_> {
         }
         self.step = super::FIRST.to_owned();
         steps
+    }
+
+    /// Whether any piece is a coated non-conductor.
+    fn coated(&self) -> bool {
+        let base = |id: &str| self.draft.scoped(&at::of(at::BASE, id));
+        let mut bases = pieces::ids(self.draft).into_iter().map(base);
+        bases.any(|b| ["copper", "graphite", "silver"].contains(&b))
     }
 
     fn drive(&mut self) -> Option<Drive> {
