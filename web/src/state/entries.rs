@@ -261,7 +261,12 @@ fn entry(at: &str) -> Option<(&'static dyn Declared, bool)> {
         return Some((e.declared, e.optional));
     }
     let (_, size) = at.split_once("/shape/")?.1.split_once('/')?;
-    fields::shape_size(size).map(|field| (field as &dyn Declared, false))
+    let declared: &dyn Declared = match size {
+        "holes" => &fields::HOLES,
+        "layers" => &fields::LAYERS,
+        size => fields::shape_size(size)?,
+    };
+    Some((declared, false))
 }
 
 /// The declaration at an address.
