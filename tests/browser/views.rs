@@ -257,7 +257,10 @@ pub async fn resize(browser: &Browser, width: u32, height: u32) {
             json!({"width": width, "height": height, "deviceScaleFactor": 1, "mobile": width < 900}),
         )
         .await;
-    browser.until(&format!("innerWidth === {width}")).await;
+    // A page that is wider than a phone's window makes `innerWidth` larger, not the width a style is asked for.
+    browser
+        .until(&format!("matchMedia('(width: {width}px)').matches"))
+        .await;
     browser
         .until("new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(true))))")
         .await;

@@ -11,11 +11,13 @@ for (const node of texts()) {
   const box = scrolls ? scrolls.parentElement : own.closest(BOXES);
   for (const r of rects(node)) {
     const line = `${name(own)} “${short(node.data)}”`;
+    // The box of a letter is taller than what is drawn of it.
+    const high = Math.max(4, 0.2 * r.height);
     if (!scrolls) {
-      if (r.left < -1 || r.right > innerWidth + 1) found.push(`${line} leaves the window`);
+      if (r.left < -1 || r.right > document.documentElement.clientWidth + 1) found.push(`${line} leaves the window`);
       if (box) {
         const b = box.getBoundingClientRect();
-        if (r.left < b.left - 1 || r.right > b.right + 1 || (!own.closest("svg") && (r.top < b.top - 4 || r.bottom > b.bottom + 4)))
+        if (r.left < b.left - 1 || r.right > b.right + 1 || (!own.closest("svg") && (r.top < b.top - high || r.bottom > b.bottom + high)))
           found.push(`${line} stands out of ${name(box)}`);
       }
       for (const e of ancestors(node)) {
@@ -24,7 +26,7 @@ for (const node of texts()) {
         const b = e.getBoundingClientRect();
         if (style.overflowX !== "visible" && (r.left < b.left - 1 || r.right > b.right + 1)) found.push(`${line} is cut off by ${name(e)}`);
         const scrollable = /auto|scroll/.test(style.overflowY);
-        if (!scrollable && style.overflowY !== "visible" && (r.top < b.top - 4 || r.bottom > b.bottom + 4)) found.push(`${line} is cut off by ${name(e)}`);
+        if (!scrollable && style.overflowY !== "visible" && (r.top < b.top - high || r.bottom > b.bottom + high)) found.push(`${line} is cut off by ${name(e)}`);
       }
       all.push([node, r, line]);
     }
@@ -61,7 +63,9 @@ for (const e of root.querySelectorAll("input[type=text], select")) {
   const shown = e.matches("select") ? e.selectedOptions[0]?.text || "" : e.value || e.placeholder;
   pen.font = `${e.value || e.matches("select") ? style.fontWeight : 400} ${style.fontSize} ${style.fontFamily}`;
   const needs = pen.measureText(shown).width;
-  // A name may be as long as the person likes: it is scrolled within its field.
-  if (needs > room + 1 && !/label$|draft-name/.test(e.id)) found.push(`${name(e)} cuts off “${shown}” by ${Math.round(needs - room)}`);
+  // A name may be as long as the person likes, and a number may come with its unit: the field scrolls, and what was read
+  // stands in full under it.
+  const own = /label$|draft-name/.test(e.id) || (/[a-z]/i.test(e.value) && document.getElementById(`${e.id}-help`)?.textContent);
+  if (needs > room + 1 && !own) found.push(`${name(e)} cuts off “${shown}” by ${Math.round(needs - room)}`);
 }
 return [...new Set(found)];
