@@ -9,6 +9,7 @@ mod frozen;
 mod layout;
 mod manners;
 mod offline;
+mod pictures;
 mod saved_copy;
 mod site;
 mod still;
