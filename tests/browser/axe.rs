@@ -20,7 +20,10 @@ async fn look(browser: &Browser, view: &View, found: &mut [BTreeSet<String>; 2])
         resize(browser, width, height).await;
         for theme in THEMES {
             // Without movement: a colour on its way to another is none to be judged.
-            let wishes = [("prefers-color-scheme", theme), ("prefers-reduced-motion", "reduce")];
+            let wishes = [
+                ("prefers-color-scheme", theme),
+                ("prefers-reduced-motion", "reduce"),
+            ];
             prefer(browser, &wishes).await;
             for line in findings(browser, include_str!("scripts/axe.js"), Vec::new()).await {
                 let (kind, what) = line.split_once(' ').unwrap_or_default();
@@ -54,13 +57,17 @@ async fn no_view_breaks_a_rule_and_what_is_undecided_is_listed() {
         .skip(1)
         .map(|line| {
             let mut cells = line.splitn(3, ',');
-            let (rule, element) = (cells.next().unwrap_or_default(), cells.next().unwrap_or_default());
+            let (rule, element) = (
+                cells.next().unwrap_or_default(),
+                cells.next().unwrap_or_default(),
+            );
             let reason = cells.next().unwrap_or_default();
             assert!(reason.len() > 20, "{line}: a reason");
             format!("{} {}", rule.trim(), element.trim())
         })
         .collect();
-    let left = |a: &BTreeSet<String>, b: &BTreeSet<String>| lines(&a.difference(b).cloned().collect());
+    let left =
+        |a: &BTreeSet<String>, b: &BTreeSet<String>| lines(&a.difference(b).cloned().collect());
     assert!(
         undecided == listed,
         "undecided and not listed:\n{}\nlisted and not found:\n{}",

@@ -8,8 +8,8 @@ const SIZES: [(u32, u32); 3] = [(320, 568), (360, 800), (1280, 800)];
 const COMMON: &str = include_str!("scripts/common.js");
 
 /// What a measurement finds, each line under the view and the state of the window.
-async fn measure(browser: &Browser, script: &str, of: &str, all: &mut Vec<String>) {
-    for line in findings(browser, &[COMMON, script].concat(), Vec::new()).await {
+async fn measure(browser: &Browser, script: &str, of: &str, text: &str, all: &mut Vec<String>) {
+    for line in findings(browser, &[COMMON, script].concat(), vec![json!(text)]).await {
         all.push(format!("{of}: {line}"));
     }
 }
@@ -19,8 +19,15 @@ async fn sized(browser: &Browser, view: &View, all: &mut Vec<String>) {
     for (width, height) in SIZES {
         resize(browser, width, height).await;
         let of = format!("{} {width}", view.name);
-        measure(browser, cut, &of, all).await;
-        measure(browser, include_str!("scripts/targets.js"), &of, all).await;
+        measure(browser, cut, &of, "usual", all).await;
+        measure(
+            browser,
+            include_str!("scripts/targets.js"),
+            &of,
+            "usual",
+            all,
+        )
+        .await;
     }
 }
 
@@ -33,20 +40,37 @@ async fn wished(browser: &Browser, view: &View, all: &mut Vec<String>) {
             json!({"type": "keyDown", "key": "F8", "code": "F8", "windowsVirtualKeyCode": 119}),
         )
         .await;
-    measure(browser, include_str!("scripts/forced.js"), &format!("{}, forced colours", view.name), all).await;
+    measure(
+        browser,
+        include_str!("scripts/forced.js"),
+        &format!("{}, forced colours", view.name),
+        "usual",
+        all,
+    )
+    .await;
     prefer(browser, &[("prefers-reduced-motion", "reduce")]).await;
-    browser
-        .until("document.getAnimations().length === 0")
-        .await;
+    browser.until("document.getAnimations().length === 0").await;
     browser
         .eval("document.querySelector('.option input:not(:checked)').click()")
         .await;
-    measure(browser, include_str!("scripts/moves.js"), &format!("{}, no movement", view.name), all).await;
+    measure(
+        browser,
+        include_str!("scripts/moves.js"),
+        &format!("{}, no movement", view.name),
+        "usual",
+        all,
+    )
+    .await;
     prefer(browser, &[]).await;
 }
 
 fn nothing(all: &[String]) {
-    assert!(all.is_empty(), "{} findings:\n{}", all.len(), all.join("\n"));
+    assert!(
+        all.is_empty(),
+        "{} findings:\n{}",
+        all.len(),
+        all.join("\n")
+    );
 }
 
 #[tokio::test]
@@ -78,7 +102,14 @@ async fn nothing_is_cut_off_where_text_is_set_twice_as_large() {
         for (width, height) in SIZES {
             resize(&browser, width, height).await;
             let of = format!("{} {width}", view.name);
-            measure(&browser, include_str!("scripts/cut_off.js"), &of, &mut all).await;
+            measure(
+                &browser,
+                include_str!("scripts/cut_off.js"),
+                &of,
+                "large",
+                &mut all,
+            )
+            .await;
         }
     }
     nothing(&all);

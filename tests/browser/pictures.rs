@@ -38,7 +38,10 @@ async fn pictures(browser: &Browser, view: &View) {
     for (width, height) in SIZES {
         resize(browser, width, height).await;
         for theme in THEMES {
-            let wishes = [("prefers-color-scheme", theme), ("prefers-reduced-motion", "reduce")];
+            let wishes = [
+                ("prefers-color-scheme", theme),
+                ("prefers-reduced-motion", "reduce"),
+            ];
             prefer(browser, &wishes).await;
             browser.eval("scrollTo(0, 0)").await;
             keep(

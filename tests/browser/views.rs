@@ -262,7 +262,9 @@ pub async fn resize(browser: &Browser, width: u32, height: u32) {
         .until(&format!("matchMedia('(width: {width}px)').matches"))
         .await;
     browser
-        .until("new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(true))))")
+        .until(
+            "new Promise(r => requestAnimationFrame(() => requestAnimationFrame(() => r(true))))",
+        )
         .await;
 }
 
