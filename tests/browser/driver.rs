@@ -97,6 +97,11 @@ fn end_session(port: u16, session: &str) -> std::io::Result<()> {
 impl Browser {
     /// Opens a window.
     pub async fn open(window: Window) -> Self {
+        Self::open_with(window, json!({})).await
+    }
+
+    /// Opens a window of a browser with wishes of its own, by the names the browser keeps them under.
+    pub async fn open_with(window: Window, wishes: Value) -> Self {
         let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))
             .and_then(|l| l.local_addr())
             .expect("a free port")
@@ -115,7 +120,7 @@ impl Browser {
             tokio::time::sleep(Duration::from_millis(50)).await;
         }
         let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(capabilities(window))
+            .capabilities(capabilities(window, wishes))
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
             .expect("a browser window");
@@ -252,7 +257,7 @@ impl WebDriverCompatibleCommand for Cdp {
     }
 }
 
-fn capabilities(window: Window) -> serde_json::Map<String, Value> {
+fn capabilities(window: Window, wishes: Value) -> serde_json::Map<String, Value> {
     let chrome = env::var("CHROME").unwrap_or_else(|_| "chromium".to_owned());
     let mut options = json!({
         "binary": chrome,
@@ -261,8 +266,9 @@ fn capabilities(window: Window) -> serde_json::Map<String, Value> {
         "mobileEmulation": {"deviceMetrics": {"width": window.width, "height": window.height, "pixelRatio": 2,
             "touch": window.width < 900}},
     });
+    options["prefs"] = wishes;
     if !window.storage {
-        options["prefs"] = json!({"profile.default_content_setting_values.cookies": 2});
+        options["prefs"]["profile.default_content_setting_values.cookies"] = json!(2);
     }
     let all = json!({"goog:chromeOptions": options});
     all.as_object().cloned().unwrap_or_default()
