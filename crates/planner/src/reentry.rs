@@ -1,5 +1,6 @@
 //! Going on after the current was away: what happened to the work meanwhile, and how it enters again.
 
+use crate::answer::CautionKind;
 use crate::plan::PlanBath;
 use crate::value::Named;
 use chemistry::solution::Family;
@@ -45,6 +46,17 @@ impl ReentryKind {
         Self::StrikeAgain,
         Self::LookAtFilm,
     ];
+}
+
+impl ReentryKind {
+    /// What is dangerous in it.
+    pub fn hazards(self) -> &'static [CautionKind] {
+        match self {
+            Self::HalfCurrent => &[CautionKind::AcidBurns],
+            Self::MildEtch | Self::Afresh => &[CautionKind::AcidBurns, CautionKind::Oxidiser],
+            Self::GoOn | Self::StrikeAgain | Self::LookAtFilm => &[],
+        }
+    }
 }
 
 /// How to enter again. Its numbers: `etch`, `dip`, `acid` (share by volume), `current` and for how long it is `held`.
