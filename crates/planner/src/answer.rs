@@ -697,6 +697,12 @@ pub enum CautionKind {
     PlatingNames,
     /// A solution of the person's own: its own sheet rules.
     OwnSheet,
+    /// Persulfate: an oxidiser.
+    Oxidiser,
+    /// Metal dust from filing.
+    MetalDust,
+    /// A heater in a bath.
+    HeaterInBath,
 }
 
 impl CautionKind {
@@ -731,6 +737,9 @@ impl CautionKind {
         Self::UnderAge,
         Self::PlatingNames,
         Self::OwnSheet,
+        Self::Oxidiser,
+        Self::MetalDust,
+        Self::HeaterInBath,
     ];
 }
 

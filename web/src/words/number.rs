@@ -199,6 +199,9 @@ pub fn any(value: AnyQuantity) -> String {
         "s" => time(Time::from_si(si)),
         "kg" => mass(Mass::from_si(si)),
         "m3" => in_symbol(value, PRINTED.get().0.symbol("L"), 4),
+        // A difference: no bath is as cold.
+        "K" if si < 200.0 => format!("{}\u{a0}K", short(si, 3)),
+        "W_per_K" => format!("{}\u{a0}W/K", short(si, 3)),
         "K" => in_symbol(value, PRINTED.get().0.symbol("°C"), 3),
         "count" => format!("{si:.0}"),
         "m2_per_s" => format!("{}\u{a0}cm²/s", powers_of_ten(si * 1e4)),
