@@ -1,5 +1,6 @@
 //! The behaviour of the planner, at its boundary: a line of text in, an answer out.
 
+mod bar;
 mod bench_side;
 mod clock;
 mod determinism;
