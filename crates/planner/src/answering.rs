@@ -7,6 +7,7 @@ use crate::answer::{
 };
 use crate::begin;
 use crate::checks;
+use crate::class;
 use crate::groove;
 use crate::inputs::Inputs;
 use crate::job::{FORMAT, Job, Lead};
@@ -92,6 +93,7 @@ fn answer_by(
             .map(|n| b.piece(n, &ranges))
             .collect(),
         baths: b.baths(&ranges),
+        class: class::of(catalogue, job, &plan, &likely),
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
         inputs: plan.inputs.used(),
@@ -112,6 +114,7 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
         stages: Vec::new(),
         pieces: Vec::new(),
         baths: Vec::new(),
+        class: None,
         time: Maybe::absent(Because::InputMissing),
         charge: Maybe::absent(Because::InputMissing),
         inputs: Vec::new(),

@@ -21,13 +21,16 @@ pub mod answer;
 pub mod answering;
 pub mod arrangement;
 mod balance;
+pub mod batches;
 pub mod begin;
 pub mod bench;
 mod body;
 pub mod checks;
+pub mod class;
 pub mod clock;
 pub mod even;
 pub mod expr;
+pub mod fair;
 pub mod fields;
 pub mod groove;
 pub mod hazards;
@@ -54,16 +57,18 @@ pub mod working;
 
 pub use answer::Answer;
 pub use answering::{answer, answer_likely, answer_with};
+pub use batches::batches;
 pub use chemistry::solution;
 pub use chemistry::{
     Catalogue, Choosable, Process, Setting, Stirring, source::MethodId, source::Source,
 };
+pub use fair::fair_share;
 pub use field::{Arrangement, Opening, ThinAt};
 pub use geometry::measure;
 pub use geometry::preset::Preset;
 pub use geometry::{Shape, outline};
 pub use job::Job;
-pub use narrowing::{Narrowed, narrowing};
+pub use narrowing::{Narrowed, measure_first, narrowing};
 pub use path::FieldPath;
 pub use problem::{Accepted, Problem, ProblemKind};
 pub use question::{answer_line, answer_text};

@@ -2,6 +2,7 @@
 
 mod bar;
 mod bench_side;
+mod class;
 mod clock;
 mod determinism;
 mod display;
