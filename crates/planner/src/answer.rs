@@ -40,6 +40,9 @@ pub struct Answer {
     pub pieces: Vec<PieceAnswer>,
     /// What each bath gains and loses.
     pub baths: Vec<BathAnswer>,
+    /// What a class can have, where there is one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub class: Option<crate::class::ClassAnswer>,
     /// From the first step's start to the last one's end.
     pub time: Maybe<Range<Time>>,
     /// Charge of all steps.

@@ -578,6 +578,8 @@ pub const SPREAD: Field<Fraction> = Field::new(
 );
 /// Length of a lesson.
 pub const LESSON: Field<Time> = Field::new("lesson_s", Time::minutes(5.0), Time::hours(24.0), "h");
+/// Diameter of a witness wire.
+pub const WITNESS: Field<Length> = mm("witness_d_m", 0.2, 5.0);
 /// A time of day, in seconds after midnight.
 pub const OF_DAY_FROM: Field<Time> =
     Field::new("night_from_s", Time::seconds(0.0), Time::hours(24.0), "h");
