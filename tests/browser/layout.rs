@@ -155,12 +155,7 @@ async fn the_emergency_lines_are_one_tap_away_and_close_by_key() {
     browser
         .until("document.querySelector('dialog') !== null")
         .await;
-    assert!(
-        browser
-            .text("dialog")
-            .await
-            .contains("running water")
-    );
+    assert!(browser.text("dialog").await.contains("running water"));
     browser
         .until("document.activeElement.matches('dialog button')")
         .await;
