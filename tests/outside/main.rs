@@ -24,4 +24,5 @@ mod scenarios;
 mod shapes;
 mod table;
 mod trade;
+mod warmth;
 mod worked_examples;

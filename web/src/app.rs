@@ -10,7 +10,7 @@ use crate::places::top::Top;
 use crate::state::draft::Unread;
 use crate::state::drafts::Act;
 use crate::state::units::Units;
-use crate::state::{Action, State, at, job};
+use crate::state::{Action, State, at, job, pieces};
 use crate::storage::{self, Found, LocalShelf, NoShelf, Shelf, ShelfProblem, use_elsewhere};
 use crate::words::{self, number};
 use planner::{Answer, Catalogue, FieldPath, Job, Problem, ProblemKind, answer};
@@ -93,7 +93,8 @@ pub fn App() -> Html {
         display: display_step(&read.job),
         start: read.job.start.clone(),
         core: core(&state),
-        labels: read.job.pieces.iter().map(|p| p.label.clone()).collect(),
+        names: pieces::names(&state.draft, read.job.pieces.iter().map(|p| p.id.as_str())),
+        baths: baths(&read.job),
     };
     let parts = shown.in_a_line();
     let said = use_settled(parts.join(", "));
@@ -103,6 +104,7 @@ pub fn App() -> Html {
         problems: Rc::new(read.problems.clone()),
         answer: (*worked).clone(),
         piece: AttrValue::from("p1"),
+        step: AttrValue::from("s2"),
     };
     let shelf_note = match *kept {
         Ok(()) => None,
@@ -149,6 +151,17 @@ fn shelf_of(shelf: &Option<LocalShelf>) -> &dyn Shelf {
         Some(shelf) => shelf,
         None => &NoShelf,
     }
+}
+
+/// The solution of each step, in words.
+fn baths(job: &Job) -> Vec<(String, String)> {
+    let bath = |id: &str| job.baths.iter().find(|b| b.id == id);
+    let of = |s: &planner::job::Step| {
+        let bath = s.places.first().and_then(|p| bath(&p.bath));
+        let said = bath.map_or("", |b| words::solution(&b.solution));
+        (s.id.clone(), said.to_owned())
+    };
+    job.steps.iter().map(of).collect()
 }
 
 /// The step of the supply's display.

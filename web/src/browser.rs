@@ -1,7 +1,7 @@
 //! What the page asks of the browser: the wall clock, a later moment, and whether something is in view.
 
 use planner::narrowing::{Narrowed, Narrowing};
-use planner::{Catalogue, Job};
+use planner::{Catalogue, Job, WayOut, ways_out};
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use wasm_bindgen::prelude::*;
@@ -241,21 +241,28 @@ pub fn use_settled(text: String) -> String {
 /// What knowing each input would leave of the range. Worked out one input at a time, in tasks of their own after the page
 /// was painted; another job drops what is not done.
 #[hook]
-pub fn use_narrowing(job: Option<Rc<Job>>) -> Rc<Vec<Narrowed>> {
+pub fn use_narrowing(job: &Rc<Job>) -> Rc<Vec<Narrowed>> {
     let found = use_state_eq(|| Rc::new(Vec::new()));
     {
         let found = found.clone();
-        use_effect_with(job, move |job| {
-            let mut work = job
-                .as_ref()
-                .map(|job| Narrowing::begin(&Catalogue::standard(), job));
+        use_effect_with(job.clone(), move |job| {
+            let mut work = None;
+            let mut job = Some(job.clone());
+            // Nothing while a person types.
+            let mut wait = PAUSE / SLICE;
             let tick = Closure::<dyn FnMut()>::new(move || {
-                if let Some(begun) = work.take_if(|begun| !begun.step()) {
+                wait -= 1;
+                if wait > 0 {
+                    return;
+                }
+                if let Some(job) = job.take() {
+                    work = Some(Narrowing::begin(&Catalogue::standard(), &job));
+                } else if let Some(begun) = work.take_if(|begun| !begun.step()) {
                     found.set(Rc::new(begun.found()));
                 }
             });
             let window = web_sys::window();
-            let id = window.as_ref().filter(|_| job.is_some()).and_then(|w| {
+            let id = window.as_ref().and_then(|w| {
                 w.set_interval_with_callback_and_timeout_and_arguments_0(
                     tick.as_ref().unchecked_ref(),
                     SLICE,
@@ -273,5 +280,60 @@ pub fn use_narrowing(job: Option<Rc<Job>>) -> Rc<Vec<Narrowed>> {
     (*found).clone()
 }
 
+/// Puts the focus on an element, where what had it is gone.
+pub fn focus_in_place(on: &NodeRef) {
+    let document = web_sys::window().and_then(|w| w.document());
+    let lost = document.is_some_and(|d| d.active_element().is_none_or(|e| e.tag_name() == "BODY"));
+    if let Some(element) = on.cast::<web_sys::HtmlElement>().filter(|_| lost) {
+        let _ = element.focus();
+    }
+}
+
+/// The ways out of what holds a job back. Worked out after the page was painted and the person has paused; another job
+/// drops them.
+#[hook]
+pub fn use_ways(job: &Rc<Job>, held_back: bool) -> Rc<Vec<WayOut>> {
+    let found = use_state_eq(|| None::<Found>);
+    {
+        let found = found.clone();
+        use_effect_with((job.clone(), held_back), move |(job, held_back)| {
+            let job = job.clone();
+            let later = Closure::<dyn FnMut()>::new(move || {
+                let ways = Rc::new(ways_out(&Catalogue::standard(), &job));
+                found.set(Some(Found(job.clone(), ways)));
+            });
+            let window = web_sys::window();
+            let id = window.as_ref().filter(|_| *held_back).and_then(|w| {
+                w.set_timeout_with_callback_and_timeout_and_arguments_0(
+                    later.as_ref().unchecked_ref(),
+                    PAUSE,
+                )
+                .ok()
+            });
+            move || {
+                if let (Some(window), Some(id)) = (window, id) {
+                    window.clear_timeout_with_handle(id);
+                }
+                drop(later);
+            }
+        });
+    }
+    match &*found {
+        Some(Found(of, ways)) if Rc::ptr_eq(of, job) => ways.clone(),
+        _ => Rc::default(),
+    }
+}
+
+/// Ways out, and of which job.
+struct Found(Rc<Job>, Rc<Vec<WayOut>>);
+
+impl PartialEq for Found {
+    fn eq(&self, other: &Self) -> bool {
+        Rc::ptr_eq(&self.0, &other.0)
+    }
+}
+
+/// Milliseconds without a change after which a person is taken to look at the answer.
+const PAUSE: i32 = 300;
 /// Milliseconds between two slices of secondary work.
 const SLICE: i32 = 30;

@@ -42,6 +42,8 @@ pub fn question(area: WorkArea, density: CurrentDensity) -> Job {
             passed: None,
             holds: Vec::new(),
             counter: None,
+            surface: None,
+            heater: None,
         }],
         steps: vec![Step {
             id: "s1".to_owned(),
@@ -50,6 +52,7 @@ pub fn question(area: WorkArea, density: CurrentDensity) -> Job {
                 pieces: vec!["p1".to_owned()],
             }],
             kind: Process::Electroform,
+            purpose: Default::default(),
             stirring: Default::default(),
             temperature: None,
             ceiling: None,

@@ -1,6 +1,7 @@
 //! The density to use when nobody gives one.
 
 use crate::answer::Ruling;
+use crate::cover;
 use crate::even::spread_on;
 use crate::inputs::Inputs;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStep, PlanVessel};
@@ -68,25 +69,27 @@ pub fn limiting(bath: &PlanBath, step: &PlanStep) -> Option<CurrentDensity> {
 /// this stirring, at most what the edges of every piece bear and what the supply gives.
 pub fn advise(plan: &mut Plan) -> Vec<Option<Ruling>> {
     let inputs = plan.inputs.likely();
-    (0..plan.steps.len())
-        .map(|n| {
-            if plan.steps[n].drive != Some(PlanDrive::Advised) {
-                return None;
-            }
-            let (i, ruling) = advised(plan, n, &inputs)?;
+    let mut rulings = vec![None; plan.steps.len()];
+    // From the back: what covers follows what grows after it.
+    for n in (0..plan.steps.len()).rev() {
+        if plan.steps[n].drive != Some(PlanDrive::Advised) {
+            continue;
+        }
+        if let Some((i, ruling)) = advised(plan, n, &inputs) {
             plan.steps[n].drive = Some(PlanDrive::Density(i));
-            Some(ruling)
-        })
-        .collect()
+            rulings[n] = Some(ruling);
+        }
+    }
+    rulings
 }
 
 fn advised(plan: &Plan, n: usize, inputs: &Inputs) -> Option<(CurrentDensity, Ruling)> {
     let step = &plan.steps[n];
     let bath = plan.bath(step)?;
     let typical = bath.solution.window_still.typical()?;
-    let mut best = (typical, Ruling::Typical);
     let mut out = Run::for_plan(plan);
     out.measure(plan, inputs);
+    let mut best = cover::advised(plan, n, &out, typical).unwrap_or((typical, Ruling::Typical));
     for vessel in &step.vessels {
         let bath = &plan.baths[vessel.bath];
         if let Some(bound) = tree_density(bath, step) {

@@ -1,15 +1,20 @@
 //! The Answer: what to set, how long, what they will have, its range and its working.
 
+use crate::after::Left;
+use crate::cover::Covering;
 use crate::job::{Lead, Use};
+use crate::meter::Meter;
 use crate::path::FieldPath;
 use crate::problem::Problem;
+use crate::sessions::Session;
 use crate::value::{Maybe, Named};
+use crate::warmth::Warmth;
 use chemistry::{NoteId, Process, Source};
 use field::ThinAt;
 use quantity::kinds::unsigned_zero;
 use quantity::{
-    Charge, Concentration, Current, CurrentDensity, CurrentPerVolume, Fraction, GrowthRate, Length,
-    Mass, Money, Power, Range, Ratio, Thickness, Time, Voltage, WorkArea,
+    Charge, Concentration, CounterArea, Current, CurrentDensity, CurrentPerVolume, Fraction,
+    GrowthRate, Length, Mass, Money, Power, Range, Ratio, Thickness, Time, Voltage, WorkArea,
 };
 use serde::Serialize;
 use serde::ser::{SerializeStruct, Serializer};
@@ -39,6 +44,12 @@ pub struct Answer {
     pub time: Maybe<Range<Time>>,
     /// Charge of all steps.
     pub charge: Maybe<Range<Charge>>,
+    /// Where the job says how it is attended: the sessions, and before them curing and drying.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub sessions: Vec<Session>,
+    /// After an accident: what is left. All the rest of the answer is of the job that remains.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub after: Option<Left>,
     /// The inputs behind it, with their sources.
     pub inputs: Vec<InputUsed>,
     /// How it was worked out.
@@ -105,6 +116,16 @@ pub struct StepAnswer {
     /// The thickness band a use asks for, where the step has one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub use_band: Option<UseBand>,
+    /// What the voltmeter should show, where the volts are known and the supply does not hold them.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub meter: Option<Meter>,
+    /// Of a step that covers a coat.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub covering: Option<Covering>,
+    /// Wetted area at its end over the bare one, where it grows by more than a twentieth, counted or not: so much less is the
+    /// density of a current that is kept.
+    #[serde(rename = "fatter_ratio", skip_serializing_if = "Option::is_none")]
+    pub fatter: Option<Ratio>,
 }
 
 /// A current to set.
@@ -288,11 +309,13 @@ pub enum Ruling {
     Edges,
     /// The supply gives no more.
     Supply,
+    /// What covers the coat.
+    Covering,
 }
 
 impl Ruling {
     /// Every ruling, for tables that must be complete.
-    pub const ALL: &'static [Ruling] = &[Self::Typical, Self::Edges, Self::Supply];
+    pub const ALL: &'static [Ruling] = &[Self::Typical, Self::Edges, Self::Supply, Self::Covering];
 }
 
 /// The rule of thumb: 100 mA per square inch (common practice, no source), and what it would mean here.
@@ -478,6 +501,11 @@ pub struct BathAnswer {
         skip_serializing_if = "Option::is_none"
     )]
     pub counter_density: Option<CurrentDensity>,
+    /// Facing area it was counted with, where that was worked out.
+    #[serde(rename = "facing_m2", skip_serializing_if = "Option::is_none")]
+    pub facing: Option<CounterArea>,
+    /// How it warms, what water it loses, what holds it.
+    pub warmth: Maybe<Warmth>,
 }
 
 /// The balance of one metal in a bath.
@@ -549,6 +577,14 @@ pub enum LimitKind {
     BathOverloaded,
     /// The ends of a bar get more, or less, than its middle.
     BarEnds,
+    /// A constant current that never covers all of a graphite coat.
+    CoveringStalls,
+    /// The sheet touches the wall of the vessel that is its counter electrode, or nearly.
+    TouchesWall,
+    /// The heater never brings the bath to its temperature.
+    HeaterTooSmall,
+    /// It cannot be done by the date.
+    TooLate,
 }
 
 impl LimitKind {
@@ -578,6 +614,10 @@ impl LimitKind {
         Self::CounterTooDense,
         Self::BathOverloaded,
         Self::BarEnds,
+        Self::CoveringStalls,
+        Self::TouchesWall,
+        Self::HeaterTooSmall,
+        Self::TooLate,
     ];
 }
 

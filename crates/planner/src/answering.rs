@@ -6,10 +6,13 @@ use crate::answer::{
     Section, Setting, StepAnswer, Thumb, Window,
 };
 use crate::begin;
+use crate::body::measure;
 use crate::checks;
+use crate::cover;
 use crate::groove;
 use crate::inputs::Inputs;
 use crate::job::{FORMAT, Job, Lead};
+use crate::meter;
 use crate::moments;
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanHold, PlanPiece, PlanStep};
@@ -17,7 +20,9 @@ use crate::problem::Problem;
 use crate::ranges::{OfLayer, OfPiece, OfStep, Ranges};
 use crate::resolve::resolve;
 use crate::run::{Run, run};
+use crate::sessions;
 use crate::value::{Absence, Because, Maybe};
+use crate::warmth;
 use crate::working;
 use chemistry::{Catalogue, Process};
 use quantity::{
@@ -94,6 +99,8 @@ fn answer_by(
         baths: b.baths(&ranges),
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
+        sessions: sessions::sessions(job, &plan, &likely),
+        after: None,
         inputs: plan.inputs.used(),
         working: working::write(&plan, &inputs, &likely, &rulings),
         problems,
@@ -114,6 +121,8 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
         baths: Vec::new(),
         time: Maybe::absent(Because::InputMissing),
         charge: Maybe::absent(Because::InputMissing),
+        sessions: Vec::new(),
+        after: None,
         inputs: Vec::new(),
         working: Vec::new(),
     }
@@ -149,6 +158,7 @@ impl Builder<'_> {
             (Some(wanted), Some(real), Some(set)) => Maybe::Known(Setting { wanted, set, real }),
             _ => Maybe::Absent(self.no_current(step)),
         };
+        let ceiling = self.ceiling(n, ranges);
         StepAnswer {
             id: step.id.clone(),
             kind: step.kind,
@@ -162,7 +172,10 @@ impl Builder<'_> {
                 .bath(step)
                 .map(|b| begin::entry(&self.job.pieces, b)),
             socket: set.and_then(begin::socket),
-            ceiling: known(self.ceiling(n, ranges), || self.no_volts(step)),
+            meter: ceiling.as_ref().and_then(|c| self.meter(n, c, ranges)),
+            covering: cover::covering(self.plan, self.likely, n),
+            fatter: self.fatter(n),
+            ceiling: known(ceiling, || self.no_volts(step)),
             time: known(ranges.step(n, OfStep::Time), || self.no_time(step)),
             starts: self.moment(starts),
             ends: self.moment(ends),
@@ -184,7 +197,8 @@ impl Builder<'_> {
 
     /// The expected volts, rounded up to a tenth, at most what the supply has.
     fn ceiling(&self, n: usize, ranges: &Ranges) -> Option<Ceiling> {
-        let expected: Range<Voltage> = ranges.step(n, OfStep::Volts)?;
+        let grows = cover::ceiling_of(self.plan, n);
+        let expected: Range<Voltage> = ranges.step(grows, OfStep::Volts)?;
         // A hair under a whole tenth is that tenth.
         let tenths = (expected.likely.si() * 10.0 - 1e-9).ceil();
         let set = Voltage::from_si(tenths / 10.0);
@@ -194,6 +208,39 @@ impl Builder<'_> {
             _ => set,
         };
         Some(Ceiling { set, expected })
+    }
+
+    /// What the voltmeter shows; none where the supply holds the volts.
+    fn meter(&self, n: usize, ceiling: &Ceiling, ranges: &Ranges) -> Option<meter::Meter> {
+        let step = &self.plan.steps[n];
+        let expected = ranges
+            .step(n, OfStep::Volts)
+            .filter(|_| self.plan.volts.is_none())?;
+        Some(meter::meter(
+            step,
+            ceiling,
+            expected,
+            ranges.step(n, OfStep::Bites),
+        ))
+    }
+
+    /// How much more area there is at a step's end, growing areas counted whether or not the job wants it.
+    fn fatter(&self, n: usize) -> Option<Ratio> {
+        let etches = self.plan.etches();
+        let k = self
+            .plan
+            .stages
+            .iter()
+            .rposition(|s| s.step == n && !etches)?;
+        let shared = &self.likely.shared[k * self.plan.pieces.len()..];
+        let mut area = [0.0; 2];
+        for p in self.plan.stages[k].hung.iter().flatten() {
+            let body = measure(true, &self.plan.pieces[*p], self.inputs).both;
+            let count = f64::from(self.plan.pieces[*p].count);
+            area[0] += count * body.area(0.0);
+            area[1] += count * body.area(shared[*p].mean_after?.si());
+        }
+        meter::fatter(area)
     }
 
     /// What the solution takes.
@@ -241,7 +288,11 @@ impl Builder<'_> {
             current: THUMB * total,
             densest,
             bound,
-            densest_over_bound: densest.zip(bound).map(|(d, b)| Ratio::from_si(d / b)),
+            // A bath without metal bears nothing: no ratio to it.
+            densest_over_bound: densest
+                .zip(bound)
+                .filter(|(_, b)| b.si() > 0.0)
+                .map(|(d, b)| Ratio::from_si(d / b)),
         })
     }
 
@@ -266,6 +317,8 @@ impl Builder<'_> {
                         .facing
                         .zip(current)
                         .map(|(c, i)| CurrentDensity::from_si(i.si() / c.si())),
+                    facing: bath.facing,
+                    warmth: warmth::warmth(self.plan, self.likely, ranges, n),
                 }
             })
             .collect()

@@ -1,7 +1,7 @@
 //! How much surface a piece has, and how it grows with its layer.
 
 use crate::inputs::Inputs;
-use crate::plan::{Plan, PlanPart, PlanPiece, PlanSurface};
+use crate::plan::{PlanPart, PlanPiece, PlanSurface};
 use core::f64::consts::PI;
 use geometry::shape::wire_side;
 use geometry::{Shape, Surface};
@@ -79,8 +79,8 @@ pub(crate) struct Body {
     pub(crate) scale: f64,
 }
 
-/// Measures a piece with one set of values.
-pub(crate) fn measure(plan: &Plan, piece: &PlanPiece, inputs: &Inputs) -> Body {
+/// Measures a piece with one set of values; its area grows with the layer where `growth` is counted.
+pub(crate) fn measure(growth: bool, piece: &PlanPiece, inputs: &Inputs) -> Body {
     let mut body = Body {
         count: f64::from(piece.count),
         own: Growing([f64::NAN; 3]),
@@ -108,7 +108,7 @@ pub(crate) fn measure(plan: &Plan, piece: &PlanPiece, inputs: &Inputs) -> Body {
                     None => wetted(part, &shape, surface, inputs),
                 };
                 let area = area.si() * f64::from(part.times);
-                let part = if plan.growth {
+                let part = if growth {
                     of_shape(&shape, area, surface.total().si())
                 } else {
                     Growing([area, 0.0, 0.0])
@@ -126,7 +126,7 @@ pub(crate) fn measure(plan: &Plan, piece: &PlanPiece, inputs: &Inputs) -> Body {
     if let Some((d, wet, wires)) = piece.wires {
         let d: Length = inputs.get(d);
         let area = wire_side(d, inputs.get(wet)).si() * f64::from(wires);
-        body.wire = if plan.growth {
+        body.wire = if growth {
             Growing::wire(area, d.si())
         } else {
             Growing([area, 0.0, 0.0])

@@ -2,14 +2,19 @@
 
 use crate::advise::{limiting, tree_density, window};
 use crate::answer::{Caution, CautionKind, Limit, LimitKind, When};
+use crate::cover;
+use crate::facing;
 use crate::groove;
 use crate::hazards;
 use crate::job::{Base, Job, Lead, Piece, Place, Resist};
+use crate::meter;
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanPiece, PlanStep};
 use crate::run::{BathRun, PieceRun, Run, StepRun};
+use crate::sessions;
 use crate::value::Named;
 use crate::vessel;
+use crate::warmth;
 use chemistry::solution::Column;
 use chemistry::touch::{Verdict, touch, touch_metal};
 use chemistry::{Choosable, NoteId, Setting};
@@ -61,7 +66,11 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
         all.extend(bore(piece, &likely.pieces[n]));
         etch(piece, &likely.pieces[n], plan, &mut all);
     }
+    cover::limits(plan, likely, &mut all);
     vessel::limits(plan, likely, &mut all);
+    facing::limits(plan, &mut all);
+    warmth::limits(plan, &mut all);
+    sessions::limits(job, plan, likely, &mut all);
     let baths = plan.baths.iter().zip(&likely.baths);
     all.extend(baths.filter_map(|(bath, run)| runs_low(plan, bath, run)));
     all
@@ -283,21 +292,18 @@ fn densities(
 
 fn volts(plan: &Plan, step: &PlanStep, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>)) {
     let Some(expected) = run.volts else { return };
-    let supply = plan.bench.as_ref().and_then(|b| b.highest_volts);
-    let ceiling: Option<Voltage> = match (supply, step.ceiling) {
-        (Some(a), Some(b)) => Some(if b.si() < a.si() { b } else { a }),
-        (a, b) => a.or(b),
-    };
-    if let Some(ceiling) = ceiling
+    // Where the supply holds the voltage, what it has is what it holds.
+    let held = plan.volts.as_ref().and_then(|v| v.highest);
+    if let Some(ceiling) = meter::ceiling(plan, step).or(held)
         && expected.si() > ceiling.si()
     {
-        add(
-            LimitKind::VoltsTooFew,
-            vec![
-                Named::new("expected", expected),
-                Named::new("ceiling", ceiling),
-            ],
-        );
+        let mut numbers = vec![
+            Named::new("expected", expected),
+            Named::new("ceiling", ceiling),
+        ];
+        // At most this flows.
+        numbers.extend(run.bites.map(|i| Named::new("bites", i)));
+        add(LimitKind::VoltsTooFew, numbers);
     }
 }
 

@@ -47,6 +47,11 @@ impl Local {
         }
     }
 
+    /// Time from `earlier` to here, below 0 where that lies ahead.
+    pub fn since(self, earlier: Self) -> Time {
+        Time::minutes(((self.days - earlier.days) * DAY + self.minute - earlier.minute) as f64)
+    }
+
     /// `2026-05-01T10:00`.
     pub fn text(self) -> String {
         let (year, month, day) = civil_from_days(self.days);

@@ -5,9 +5,9 @@ use crate::path::{FieldPath, name_of};
 use crate::problem::{Accepted, Problem, ProblemKind, of_unreadable};
 use crate::value::Named;
 use quantity::{
-    AreaResistance, Concentration, Conductivity, CounterArea, Current, CurrentDensity, Fraction,
-    Length, Mass, Quantity, Ratio, Reading, Resistance, SheetResistance, Temperature, Thickness,
-    Time, Unit, Voltage, Volume, WorkArea,
+    AreaResistance, BathSurface, Concentration, Conductivity, CounterArea, Current, CurrentDensity,
+    Fraction, Length, Mass, Power, Quantity, Ratio, Reading, Resistance, SheetResistance,
+    Temperature, Thickness, Time, Unit, Voltage, Volume, WorkArea,
 };
 use serde_json::Value;
 
@@ -34,9 +34,13 @@ impl<Q: Quantity> Field<Q> {
         }
     }
 
-    /// The last part of its address.
+    /// The last part of its address: its key without the unit. A supply's highest voltage stands beside its highest
+    /// current, and has an address of its own.
     pub fn name(&self) -> &'static str {
-        name_of(self.key, Q::KEY_UNIT)
+        match self.key {
+            "highest_V" => "highest_volts",
+            key => name_of(key, Q::KEY_UNIT),
+        }
     }
 
     /// The unit a number without one is taken to be in.
@@ -606,6 +610,59 @@ pub const PRICE: Field<quantity::MoneyPerMass> = Field::new(
     quantity::MoneyPerMass::of_si(1e9),
     "per g",
 );
+/// Open surface of a bath.
+pub const SURFACE: Field<BathSurface> = Field::new(
+    "surface_m2",
+    BathSurface::of_si(1e-4),
+    BathSurface::of_si(2.0),
+    "cm²",
+);
+/// Power of a bath's heater.
+pub const HEATER: Field<Power> =
+    Field::new("heater_W", Power::of_si(1.0), Power::of_si(10_000.0), "W");
+/// Width of a counter electrode's plate.
+pub const PLATE_WIDTH: Field<Length> = mm("width_m", 1.0, 2000.0);
+/// Wetted height of a plate, or of a vessel that is the counter electrode.
+pub const PLATE_HEIGHT: Field<Length> = mm("height_m", 1.0, 2000.0);
+/// Plates that face the work.
+pub const PLATES: CountField = count("plates_count", 1, 20);
+/// Diameter of a coil's wire.
+pub const COIL_WIRE: Field<Length> = mm("wire_d_m", 0.2, 20.0);
+/// Wetted length of a coil's wire.
+pub const COIL_LENGTH: Field<Length> = mm("length_m", 10.0, 100_000.0);
+/// Mass of scrap in a basket.
+pub const SCRAP: Field<Mass> = Field::new("mass_kg", Mass::gram(1.0), Mass::gram(100_000.0), "g");
+/// Thickness of the scrap.
+pub const SCRAP_STOCK: Field<Length> = mm("thickness_m", 0.05, 50.0);
+/// Inner diameter of a vessel that is the counter electrode.
+pub const VESSEL_D: Field<Length> = mm("diameter_m", 20.0, 1000.0);
+/// Longest time somebody stays with a run.
+pub const SESSION: Field<Time> =
+    Field::new("session_s", Time::minutes(5.0), Time::hours(24.0), "h");
+/// From the end of one session to the start of the next.
+pub const BETWEEN: Field<Time> =
+    Field::new("between_s", Time::seconds(0.0), Time::hours(720.0), "h");
+/// Time the sealer takes to cure.
+pub const CURE: Field<Time> = Field::new("cure_s", Time::seconds(0.0), Time::hours(720.0), "h");
+/// Time the coat takes to dry.
+pub const DRY: Field<Time> = Field::new("dry_s", Time::seconds(0.0), Time::hours(720.0), "h");
+/// How long the current was away.
+pub const GAP: Field<Time> = Field::new("gap_s", Time::seconds(0.0), Time::hours(8760.0), "h");
+/// How long the leads were the wrong way round.
+pub const REVERSED: Field<Time> =
+    Field::new("for_s", Time::seconds(1.0), Time::hours(720.0), "min");
+/// What was filed off.
+pub const FILED: Field<Mass> = Field::new("mass_kg", Mass::gram(0.0001), Mass::gram(10_000.0), "g");
+/// The area that was filed bare.
+pub const FILED_BARE: Field<WorkArea> = Field::new(
+    "area_m2",
+    WorkArea::cm2(0.001),
+    WorkArea::cm2(10_000.0),
+    "cm²",
+);
+/// Own time a coat takes to be covered.
+pub const COVERING: Field<Time> =
+    Field::new("value_s", Time::seconds(10.0), Time::hours(72.0), "min");
 /// Polarisation resistance of a coat's front.
 pub const POLARISATION: Field<AreaResistance> = Field::new(
     "polarisation_ohm_m2",

@@ -13,8 +13,8 @@ use chemistry::{Cited, Process, Stirring};
 use field::Row;
 use geometry::Shape;
 use quantity::{
-    Concentration, CounterArea, Current, CurrentDensity, Length, Mass, Ratio, Temperature,
-    Thickness, Time, Voltage,
+    BathSurface, Concentration, CounterArea, Current, CurrentDensity, Length, Mass, Power, Ratio,
+    Temperature, Thickness, Time, Voltage,
 };
 
 /// A job ready to run.
@@ -80,8 +80,12 @@ impl Plan {
 
     /// Whether an end or a density depends on what is laid.
     pub(crate) fn aims(&self) -> bool {
-        let timed =
-            |s: &PlanStep| matches!(s.until, Some(PlanUntil::Time(_) | PlanUntil::Clock(_)));
+        let timed = |s: &PlanStep| {
+            matches!(
+                s.until,
+                Some(PlanUntil::Time(_) | PlanUntil::Clock(_) | PlanUntil::Covered(_))
+            )
+        };
         self.growth || !self.steps.iter().all(timed)
     }
 
@@ -230,6 +234,12 @@ pub struct PlanBath {
     pub over_bar: Option<Ratio>,
     /// Its facing area.
     pub facing: Option<CounterArea>,
+    /// Where the vessel itself is the counter electrode: from the work's edge to its wall, below 0 where it does not fit.
+    pub gap: Option<Length>,
+    /// Its open surface, where that is given.
+    pub surface: Option<BathSurface>,
+    /// Power of the heater at hand.
+    pub heater: Option<Power>,
     /// Metals whose balance is kept: each with what the job says of it.
     pub metals: Vec<PlanHold>,
 }
@@ -278,6 +288,8 @@ pub struct PlanStep {
     pub use_band: Option<UseBand>,
     /// The person's own ceiling.
     pub ceiling: Option<Voltage>,
+    /// The slowest coat among its pieces, where the step is there to cover it.
+    pub covers: Option<Coat>,
 }
 
 /// What is set, resolved.
@@ -306,6 +318,8 @@ pub enum PlanUntil {
     Mass(Mass),
     /// At a minute of the day.
     Clock(i64),
+    /// When the coat is covered.
+    Covered(InputId),
 }
 
 /// Most steps this program plans.

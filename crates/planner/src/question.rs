@@ -3,6 +3,7 @@
 //! A question is an object with one key: `{"plan": {..}}`. The other questions exist as types; what they answer comes
 //! with their issue, and until then they are refused with a Problem.
 
+use crate::after::{self, After};
 use crate::answer::Answer;
 use crate::answering::{answer_with, only_problems};
 use crate::job::tree::{Node, Problems};
@@ -29,6 +30,8 @@ pub enum Question {
     Makeup(Makeup),
     /// What did the weighing say.
     Weighed(Weighed),
+    /// What is left after an accident, and how to go on.
+    After(After),
 }
 
 /// A reading on a conductive coat.
@@ -118,7 +121,7 @@ pub struct Weighed {
     pub piece: Option<WorkArea>,
 }
 
-const WORDS: [&str; 4] = ["plan", "coat", "makeup", "weighed"];
+const WORDS: [&str; 5] = ["plan", "coat", "makeup", "weighed", "after"];
 
 /// Answers one line. A blank line, or one that is not JSON, is answered with one Problem.
 pub fn answer_line(catalogue: &Catalogue, line: &str) -> Answer {
@@ -139,6 +142,12 @@ pub fn answer_tree(catalogue: &Catalogue, tree: &Value) -> Answer {
             let (job, more) = job::read(inner);
             problems.extend(more);
             (job, problems)
+        }
+        Some(("after", inner)) => {
+            return match after::read(inner, &mut problems) {
+                Some(question) => after::answer(catalogue, &question, problems),
+                None => only_problems(catalogue, problems),
+            };
         }
         Some((word, _)) => {
             problems.push(Problem::at(FieldPath::new(word), ProblemKind::NotYet));

@@ -31,8 +31,10 @@ pub enum OfStep {
     Power,
     /// Density at its end.
     DensityAfter,
+    /// The current at which the ceiling is reached.
+    Bites,
 }
-const STEP_SLOTS: usize = OfStep::DensityAfter as usize + 1;
+const STEP_SLOTS: usize = OfStep::Bites as usize + 1;
 
 /// Which value of a piece.
 #[derive(Clone, Copy, Debug)]
@@ -256,6 +258,7 @@ fn fill(places: &Places, run: &Run, row: &mut [f64]) {
             si(s.ohmic),
             si(s.power),
             si(s.density_after),
+            si(s.bites),
         ]);
     }
     for (b, row) in run

@@ -8,7 +8,7 @@ use crate::inputs::Inputs;
 use crate::plan::{MOST_METALS, Plan};
 use crate::share::{Branch, Load};
 use crate::stage::Sample;
-use crate::{balance, groove};
+use crate::{balance, cover, groove};
 use field::Evenness;
 use quantity::{
     Charge, Current, CurrentDensity, Fraction, GrowthRate, Length, Mass, Power, Quantity, Ratio,
@@ -84,6 +84,8 @@ pub struct StepRun {
     pub ohmic: Option<Voltage>,
     /// What it takes.
     pub power: Option<Power>,
+    /// The current at which the ceiling is reached.
+    pub bites: Option<Current>,
     /// Density at the end, where the area has grown.
     pub density_after: Option<CurrentDensity>,
     /// Share of the current that hanger wires take.
@@ -264,7 +266,7 @@ impl Run {
     /// Measures all pieces with one set of values.
     pub(crate) fn measure(&mut self, plan: &Plan, inputs: &Inputs) {
         for (n, piece) in plan.pieces.iter().enumerate() {
-            let body = measure(plan, piece, inputs);
+            let body = measure(plan.growth, piece, inputs);
             self.bodies[n] = body;
             self.pieces[n] = PieceRun {
                 area: some(body.own.area(0.0)),
@@ -318,8 +320,10 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 followed,
             };
             let (mut st, flows) = job.settings(out, time);
+            // Of what is set, what really passes while a coat fills.
+            let filling = cover::passes(step);
             if followed {
-                job.lay(flows, si(st.time), out, true);
+                job.lay(flows * filling, si(st.time), out, true);
             }
             let now = match kept {
                 Some(kept) => kept[k],
@@ -339,7 +343,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 first = false;
             }
             let seconds = si(now.time);
-            job.lay(flows, seconds, out, false);
+            job.lay(flows * filling, seconds, out, false);
             let of_stage = k * plan.pieces.len();
             for p in stage.hung.iter().flatten() {
                 out.shared[of_stage + p] = SharedRun {
@@ -349,7 +353,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 };
             }
             step_time += si(st.time);
-            step_charge += flows * seconds;
+            step_charge += flows * filling * seconds;
             out.stages[k] = st;
             if plan.growth {
                 s.density_after = some(flows / job.least_area(&out.bodies, &out.real));

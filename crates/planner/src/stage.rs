@@ -2,9 +2,11 @@
 
 use crate::bench;
 use crate::body::{Body, Growing};
+use crate::cover;
 use crate::even::{efficiency, min_ratio, spread_on};
 use crate::groove;
 use crate::inputs::Inputs;
+use crate::meter;
 use crate::moved::Moved;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep, PlanUntil};
 use crate::run::{Coat, Kept, Run, StageRun, StepRun, si, some};
@@ -90,7 +92,7 @@ impl<'a> Sample<'a> {
         let time = if flows.is_nan() {
             f64::NAN
         } else {
-            self.time(flows, started, out)
+            self.time(flows * cover::passes(self.step), started, out)
         };
         let st = StageRun {
             wanted: some(wanted),
@@ -156,14 +158,7 @@ impl<'a> Sample<'a> {
     /// The current at which the vessels take so many volts, near a guess: the solution's drop and the links' grow with
     /// the current, the surfaces' own is taken as it stands.
     fn current_at(&self, set: f64, near: f64, out: &mut Run) -> f64 {
-        let surface: f64 = self
-            .vessels()
-            .map(|v| {
-                v.bath
-                    .surface_volts
-                    .map_or(f64::NAN, |id| self.inputs.get::<Voltage>(id).si())
-            })
-            .sum();
+        let surface: f64 = self.vessels().map(|v| surface(v.bath, self.inputs)).sum();
         let mut current = near;
         for _ in 0..12 {
             let ohms = (self.volts_at(current, out) - surface) / current;
@@ -229,6 +224,7 @@ impl<'a> Sample<'a> {
         let left = match self.step.until {
             None => f64::NAN,
             Some(PlanUntil::Time(t)) => t.si() - from,
+            Some(PlanUntil::Covered(id)) => self.inputs.get::<Time>(id).si() - from,
             Some(PlanUntil::Clock(minute)) => match self.plan.start {
                 Some((start, ..)) if started.is_finite() => {
                     let all = start.plus(Time::seconds(started)).until_minute(minute);
@@ -264,7 +260,10 @@ impl<'a> Sample<'a> {
                     PlanUntil::Depth(d) => {
                         groove::flat_for(&self.plan.pieces[*p], self.inputs, d).si() - coat.mean
                     }
-                    PlanUntil::Time(_) | PlanUntil::Clock(_) | PlanUntil::Mass(_) => f64::NAN,
+                    PlanUntil::Time(_)
+                    | PlanUntil::Clock(_)
+                    | PlanUntil::Mass(_)
+                    | PlanUntil::Covered(_) => f64::NAN,
                 };
                 // Of pieces whose evenness is not known nothing can be waited for; the others rule.
                 if left.is_nan() && matches!(until, PlanUntil::Thinnest(_)) {
@@ -451,6 +450,7 @@ impl<'a> Sample<'a> {
             0.0
         };
         let (mut ohmic, mut all, mut wasted) = (nothing, nothing, nothing);
+        let mut surfaces = nothing;
         let mut growth = None;
         let raise = |most: &mut f64, x: f64| {
             if !x.is_nan() {
@@ -464,6 +464,7 @@ impl<'a> Sample<'a> {
             let (own, whole) = volts(v.bath, self.inputs, &load);
             ohmic += own;
             all += whole;
+            surfaces += surface(v.bath, self.inputs);
             for p in v.hung {
                 let b = out.branches[*p];
                 let even = self.evenness(*p, v, out);
@@ -493,9 +494,16 @@ impl<'a> Sample<'a> {
             volts: some(all),
             power: some(all * flows),
             wasted: some::<Fraction>(wasted / vessels),
+            bites: meter::bites(self.plan, self.step, flows, surfaces, all),
             ..StepRun::default()
         }
     }
+}
+
+/// What both surfaces of a vessel and its leads take; not a number where they are not known apart.
+fn surface(bath: &PlanBath, inputs: &Inputs) -> f64 {
+    bath.surface_volts
+        .map_or(f64::NAN, |id| inputs.get::<Voltage>(id).si())
 }
 
 /// Books what a charge of effective current moves of each of a metal's elements.

@@ -461,7 +461,11 @@ impl Writer<'_> {
     /// Whether a step is one stage in one vessel with areas that stay.
     fn plain(&self, n: usize) -> bool {
         let stages = self.plan.stages.iter().filter(|s| s.step == n);
-        !self.plan.growth && stages.count() == 1 && self.plan.steps[n].vessels.len() == 1
+        let filling = crate::cover::passes(&self.plan.steps[n]) < 1.0;
+        !filling
+            && !self.plan.growth
+            && stages.count() == 1
+            && self.plan.steps[n].vessels.len() == 1
     }
 
     /// The wetted area that a step's current is for.

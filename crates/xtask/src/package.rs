@@ -56,18 +56,14 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
     let index = read(&web.join("index.html"))?;
     let icon = site::in_an_address(&read(&web.join("site/icon.svg"))?);
     let skeleton = Skeleton::read(&index.replace(NO_ICON, &icon))?;
-    let mut style = String::new();
-    for href in &skeleton.styles {
-        style.push_str(read(&web.join(href))?.trim());
-        style.push('\n');
-    }
+    let style = styles(&web, &skeleton.styles)?;
+    let later = styles(&web, &skeleton.later)?;
     let mut others = Vec::new();
     for name in site::AS_THEY_ARE {
         let file = web.join("site").join(name);
         let bytes = fs::read(&file).explain(|| format!("{} cannot be read", file.display()))?;
         others.push((name, bytes));
     }
-    let style = squeeze(&style);
     let program = wasm::build(compiler)?;
     let glue = squeeze(&program.glue);
     let still = still(&web)?;
@@ -75,6 +71,7 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
         let parts = Parts {
             skeleton: &skeleton,
             style: &style,
+            later: &later,
             still: still.as_deref(),
             glue: &glue,
             wasm: &program.wasm,
@@ -98,6 +95,15 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
         report::note(&pages.shares.line());
         Ok(package)
     })
+}
+
+fn styles(web: &Path, files: &[String]) -> Outcome<String> {
+    let mut style = String::new();
+    for href in files {
+        style.push_str(read(&web.join(href))?.trim());
+        style.push('\n');
+    }
+    Ok(squeeze(&style))
 }
 
 /// What a native program prints as the page's content before the program runs; none while there is no such program.

@@ -12,19 +12,20 @@ pub fn hash(text: &str) -> String {
     )
 }
 
-/// For the site: its own script and style; of its own origin what installing takes, and nothing else.
-pub fn site(script: &str, style: &str) -> String {
+/// For the site: its own scripts and styles; of its own origin what installing takes, and nothing else.
+pub fn site(scripts: &[&str], styles: &[&str]) -> String {
+    let all = |texts: &[&str]| texts.iter().map(|t| hash(t)).collect::<Vec<_>>().join(" ");
     format!(
         "default-src 'none'; script-src {} 'wasm-unsafe-eval'; style-src {}; img-src data: 'self'; connect-src 'none'; \
          worker-src blob: 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'",
-        hash(script),
-        hash(style)
+        all(scripts),
+        all(styles)
     )
 }
 
 /// For the saved page: no request at all. `start.js` makes it of the site's in the same way when a copy is saved.
-pub fn saved(script: &str, style: &str) -> String {
-    site(script, style).replace(" 'self'", "")
+pub fn saved(scripts: &[&str], styles: &[&str]) -> String {
+    site(scripts, styles).replace(" 'self'", "")
 }
 
 #[cfg(test)]
@@ -46,7 +47,7 @@ mod tests {
 
     #[test]
     fn the_saved_page_may_reach_nothing() {
-        let policy = saved("a", "b");
+        let policy = saved(&["a"], &["b"]);
         assert!(policy.contains("default-src 'none'"));
         // A list without a source allows none (Content Security Policy Level 3, 6.7.2.2).
         assert!(policy.contains("; manifest-src; "));
@@ -56,8 +57,10 @@ mod tests {
 
     #[test]
     fn no_page_runs_what_is_not_its_own() {
-        for policy in [saved("a", "b"), site("a", "b")] {
-            let scripts = format!("; script-src {} 'wasm-unsafe-eval'; ", hash("a"));
+        let (scripts, styles) = (["a", "c"], ["b"]);
+        for policy in [saved(&scripts, &styles), site(&scripts, &styles)] {
+            let own = [hash("a"), hash("c")].join(" ");
+            let scripts = format!("; script-src {own} 'wasm-unsafe-eval'; ");
             assert!(policy.contains(&scripts), "{policy}");
             assert!(policy.contains(&format!("; style-src {}; ", hash("b"))));
             assert!(policy.contains("; connect-src 'none'; "));

@@ -7,8 +7,10 @@ use crate::markup::{Tag, tags};
 /// index.html taken apart at the places where packaging puts something in.
 #[derive(Debug)]
 pub struct Skeleton {
-    /// The style files in order, relative to index.html.
+    /// The style files in order, relative to index.html: those that the still page needs.
     pub styles: Vec<String>,
+    /// Those that only the program needs, marked `data-later`.
+    pub later: Vec<String>,
     /// Up to the end of the charset's tag.
     opening: String,
     /// From there to `</head>`.
@@ -87,9 +89,12 @@ impl Skeleton {
                 "web/index.html: data-trunk links stand in the head, after the charset.",
             ));
         }
-        let mut styles = Vec::new();
+        let (mut styles, mut later) = (Vec::new(), Vec::new());
         for tag in &trunk {
             match (tag.get("rel"), tag.get("href")) {
+                (Some("css"), Some(href)) if tag.get("data-later").is_some() => {
+                    later.push(href.to_owned());
+                }
                 (Some("css"), Some(href)) => styles.push(href.to_owned()),
                 (Some("rust"), _) => {}
                 (rel, _) => {
@@ -101,6 +106,7 @@ impl Skeleton {
         }
         Ok(Self {
             styles,
+            later,
             opening: html[..charset.at.end].to_owned(),
             head: without(html, charset.at.end, head_end, &trunk),
             above: html[head_end..app.at.end].to_owned(),

@@ -32,6 +32,13 @@ window.shell = {};
     }
     return unlzma(bytes, +packed.dataset.whole);
   };
+  // What was packed with the program is put in place as it is; the policy names it by its hash.
+  const place = (name, bytes) => {
+    const element = document.createElement(name);
+    element.dataset.packed = "";
+    element.textContent = new TextDecoder().decode(bytes);
+    document.head.append(element);
+  };
 
   // Hands out this page as a file, as it was before the program came, with these records in it.
   shell.copy = (records, name) => {
@@ -39,7 +46,7 @@ window.shell = {};
     const part = (selector) => page.querySelector(selector);
     for (const attribute of root.attributes) if (attribute.name !== "lang") page.removeAttribute(attribute.name);
     // The file belongs to no site: it may reach nothing.
-    for (const element of page.querySelectorAll("[data-site]")) element.remove();
+    for (const element of page.querySelectorAll("[data-site], [data-packed]")) element.remove();
     part("[http-equiv]").content = part("[http-equiv]").content.replaceAll(" 'self'", "");
     part("#app").replaceChildren(...still.map((node) => node.cloneNode(true)));
     // Read back as the same JSON; nothing in it can end its element.
@@ -57,7 +64,12 @@ window.shell = {};
 
   try {
     root.dataset.state = "starting";
-    const program = unpack(document.getElementById("wasm"));
+    const packed = document.getElementById("wasm");
+    const whole = unpack(packed);
+    const [code, style] = packed.dataset.parts.split(" ").map(Number);
+    place("style", whole.subarray(code, code + style));
+    place("script", whole.subarray(code + style));
+    const program = whole.subarray(0, code);
     // Never `new WebAssembly.Module`: one engine refuses large programs there.
     await wasm_bindgen({ module_or_path: await WebAssembly.compile(program) });
     // The first drawing is done in a task of its own; one that fails has been heard of after this.

@@ -13,6 +13,7 @@ pub mod note;
 pub mod number_field;
 pub mod outline;
 pub mod picture;
+pub mod series;
 pub mod terms;
 pub mod yardstick;
 

@@ -2,7 +2,7 @@
 
 use crate::parts::NumberField;
 use crate::state::units::Units;
-use crate::state::{Action, State, at, entries};
+use crate::state::{Action, State, at, entries, pieces};
 use crate::words::{self, number};
 use planner::answer::{InputUsed, Origin};
 use planner::{Answer, Problem};
@@ -22,12 +22,22 @@ pub struct Ask {
     pub answer: Rc<Answer>,
     /// The piece that is being described: addresses of the first piece mean this one.
     pub piece: AttrValue,
+    /// The layer that is being described: addresses of the growing step and its bath mean this one's.
+    pub step: AttrValue,
 }
 
 impl Ask {
-    /// An address of the piece that is being described.
+    /// An address of the piece and the layer that are being described.
     pub fn here(&self, address: &str) -> String {
-        at::of(address, &self.piece)
+        at::in_step(&at::of(address, &self.piece), &self.step)
+    }
+
+    /// The same for another layer.
+    pub fn at_step(&self, step: &str) -> Self {
+        Self {
+            step: AttrValue::from(step.to_owned()),
+            ..self.clone()
+        }
     }
 
     /// The same for another piece.
@@ -80,13 +90,10 @@ impl Ask {
             .reform(move |word| Action::Picked(address.clone(), word))
     }
 
-    /// What the piece is called: its own name, or its kind.
+    /// What the piece is called.
     pub fn name(&self) -> String {
-        let own = self.text(at::LABEL);
-        match own.trim() {
-            "" => words::kind(&self.scoped(at::SHAPE)).to_owned(),
-            own => own.to_owned(),
-        }
+        let one = std::iter::once(self.piece.as_str());
+        pieces::names(&self.state.draft, one).concat()
     }
 
     /// Picks a word at an address.

@@ -2,6 +2,7 @@
 //! narrow if it were known; then what else may be said.
 
 use super::ask::Ask;
+use super::questions::select;
 use super::setup::{group, scoped};
 use crate::browser::use_narrowing;
 use crate::parts::choice::Options;
@@ -24,15 +25,17 @@ pub struct ExactProps {
 }
 
 /// Fields that stand here and nowhere else on the page: of the piece, the bath, the step, the supply.
-const PIECE: [&str; 6] = [
+const PIECE: [&str; 8] = [
     at::TEXTURE,
     at::AREA_TEXTURE,
     at::HANGER_WIRES,
     at::RATIO,
     at::BORE,
     at::ETCH_FACTOR,
+    at::CONTACT,
+    at::CONTACT_LEAD,
 ];
-const BATH: [&str; 10] = [
+const BATH: [&str; 12] = [
     at::TEMPERATURE,
     at::EFFICIENCY,
     at::BATCH,
@@ -43,6 +46,8 @@ const BATH: [&str; 10] = [
     at::OFFSET,
     at::FACING,
     at::PASSED,
+    at::SURFACE,
+    at::HEATER,
 ];
 
 /// Closed until asked for.
@@ -53,7 +58,10 @@ pub fn Exact(props: &ExactProps) -> Html {
         let open = open.clone();
         Callback::from(move |_: MouseEvent| open.set(!*open))
     };
-    let narrowed = use_narrowing(open.then(|| props.job.clone()));
+    let narrowed = use_narrowing(&props.job);
+    let named = |n: &&Narrowed| !words::input(n.at.as_str()).is_empty();
+    let first = narrowed.iter().find(named);
+    let first = first.map(|n| measure_first(&props.ask, n));
     html! {
         <section class="card exact">
             <h2>
@@ -61,6 +69,10 @@ pub fn Exact(props: &ExactProps) -> Html {
                     { words::EXACT }
                 </button>
             </h2>
+            if !*open {
+                // Its line is kept free, so that nothing jumps when it comes.
+                <p class="soft help">{ first.unwrap_or_default() }</p>
+            }
             <div id="exact" hidden={!*open}>
                 if *open {
                     { panel(&props.ask, &narrowed) }
@@ -68,6 +80,22 @@ pub fn Exact(props: &ExactProps) -> Html {
             </div>
         </section>
     }
+}
+
+/// What is worth measuring first, and by how much that would narrow the range.
+fn measure_first(ask: &Ask, narrowed: &Narrowed) -> String {
+    words::measure_first(&name(ask, narrowed.at.as_str()), narrowed.remains)
+}
+
+/// The name of an input; with several pieces it says whose it is.
+fn name(ask: &Ask, address: &str) -> String {
+    let whose = at::piece_of(address).filter(|_| pieces::ids(&ask.state.draft).len() > 1);
+    let mut name = words::input(address).to_owned();
+    if let Some(piece) = whose {
+        name.push_str(", ");
+        name.push_str(&ask.of(piece).name());
+    }
+    name
 }
 
 fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
@@ -107,9 +135,25 @@ fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
                     { ask.field(&at::holds(metal, "floor")) }
                     { ask.field(&at::price(metal)) }
                     { scoped(ask, at::COUNTER, Options::Made(counters(ask))) }
+                    { select(ask, at::FORM) }
+                    for address in form(ask) {
+                        { ask.field(address) }
+                    }
+                    { select(ask, at::GROWTH) }
                 </>
             }) }
         </>
+    }
+}
+
+/// The sizes that the picked counter electrode asks for.
+fn form(ask: &Ask) -> &'static [&'static str] {
+    match ask.text(at::FORM).as_str() {
+        "plate" => &[at::PLATE_WIDTH, at::PLATE_HEIGHT, at::PLATES],
+        "coil" => &[at::COIL_WIRE, at::COIL_LENGTH],
+        "scrap" => &[at::SCRAP, at::SCRAP_THICK],
+        "vessel" => &[at::VESSEL_D, at::VESSEL_HEIGHT],
+        _ => &[],
     }
 }
 
@@ -122,6 +166,7 @@ fn applies(ask: &Ask, address: &str) -> bool {
         at::RATIO | at::BORE => !etches,
         at::TEXTURE => !area,
         at::AREA_TEXTURE => area,
+        at::FACING => ask.text(at::FORM).is_empty(),
         _ => true,
     }
 }
@@ -143,13 +188,6 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
         _ if address.ends_with("/display_step") => String::new(),
         _ => number::any(used.value),
     };
-    // With several pieces the name says whose it is.
-    let whose = at::piece_of(address).filter(|_| pieces::ids(&ask.state.draft).len() > 1);
-    let mut name = words::input(address).to_owned();
-    if let Some(piece) = whose {
-        name.push_str(", ");
-        name.push_str(&ask.of(piece).name());
-    }
     let from = match used.origin {
         Origin::Given => words::GIVEN.to_owned(),
         Origin::Assumed => words::ASSUMED.to_owned(),
@@ -165,7 +203,7 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
     html! {
         <details key={address.to_owned()}>
             <summary>
-                <span>{ name }</span>
+                <span>{ name(ask, address) }</span>
                 <span class="soft">{ value }</span>
                 <span class="soft hint">{ hint.unwrap_or_default() }</span>
             </summary>

@@ -6,6 +6,7 @@ pub mod drafts;
 pub mod edition;
 pub mod emergency;
 pub mod exact;
+pub mod layers;
 pub mod measure;
 pub mod plan;
 pub mod questions;

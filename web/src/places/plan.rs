@@ -4,6 +4,7 @@ use super::answer::{self, Shown};
 use super::ask::Ask;
 use super::drafts::Drafts;
 use super::exact::Exact;
+use super::layers::later;
 use super::questions::Questions;
 use super::setup::Setup;
 use super::share::Share;
@@ -51,12 +52,14 @@ pub fn Plan(props: &PlanProps) -> Html {
                 </section>
                 <div class="beside">
                     { answer::problems(shown, &ask.problems) }
-                    { answer::limits(shown) }
+                    <answer::Limits shown={shown.clone()} ask={ask.clone()} job={props.job.clone()} />
                 </div>
+                { answer::series(shown, &props.job) }
                 { answer::wall(shown) }
             </div>
             <div class="ask">
                 <Questions ask={ask.clone()} {onpiece} />
+                { later(ask) }
                 <Setup ask={ask.clone()} />
                 <Exact ask={ask.clone()} job={props.job.clone()} />
                 <div class="actions">
@@ -75,9 +78,11 @@ pub fn Plan(props: &PlanProps) -> Html {
             </div>
             <div class="detail">
                 { answer::first(shown) }
+                { answer::meter(shown) }
                 { answer::course(shown) }
                 { answer::cautions(shown) }
                 { answer::density(shown) }
+                { answer::bath(shown) }
                 if worth_showing(shown) {
                     { working(shown) }
                     <Share text={shown.as_text().join("\n")} state={props.ask.state.clone()} />

@@ -149,9 +149,13 @@ fn kind_card(word: &'static str) -> Card {
 
 fn how_big(ask: &Ask, onpiece: &Callback<String>) -> Html {
     let kind = kinds::of(ask.scoped(at::SHAPE).as_str());
-    let sizes = kind.as_ref().map_or_else(
+    let mut sizes = kind.as_ref().map_or_else(
         || vec![at::AREA.to_owned()],
         |kind| kinds::addresses(&ask.piece, kind),
+    );
+    sizes.extend(
+        kind.as_ref()
+            .and_then(|kind| kinds::number_address(&ask.piece, kind)),
     );
     let hollow = kind.is_some_and(|k| k.parts.iter().any(|p| p.shape.recess().is_some()));
     let several = pieces::ids(&ask.state.draft).len();
@@ -188,6 +192,8 @@ fn how_big(ask: &Ask, onpiece: &Callback<String>) -> Html {
                 { ask.field(at::HANGER_WET) }
                 if several > 1 {
                     { ask.name_field(at::LABEL, &ask.name()) }
+                    { ask.field(at::JOINS) }
+                    { ask.field(at::LEAVES) }
                 }
             </div>
             <Measure ask={ask.clone()} />

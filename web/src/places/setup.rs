@@ -5,9 +5,10 @@ use super::questions::select;
 use crate::parts::Select;
 use crate::parts::choice::Options;
 use crate::state::at;
-use crate::words;
+use crate::state::job::{OWN, SETTINGS};
+use crate::words::{self, number};
 use planner::job::own::PROCESSES;
-use planner::{Catalogue, Setting};
+use planner::{Catalogue, Process, Setting};
 use yew::prelude::*;
 
 /// What the set-up needs.
@@ -49,20 +50,37 @@ fn line(ask: &Ask) -> String {
     let process = ask.text(at::PROCESS);
     let base_address = draft.scope(at::BASE);
     let base = words::option_label(&base_address, &ask.scoped(at::BASE));
-    let covers = process.as_str() == "electroform" && ask.text(at::COVER).as_str() == "on";
-    let cover = covers.then(|| ask.shown(at::COVER_TIME));
+    let cover = match ask.text(at::COVER).as_str() {
+        _ if process.as_str() != "electroform" => None,
+        "on" => Some(ask.shown(at::COVER_TIME)),
+        "coat" => {
+            let covering = ask.answer.steps.iter().find(|s| s.covering.is_some());
+            covering
+                .and_then(|s| s.time.known())
+                .map(|t| number::time(t.likely))
+        }
+        _ => None,
+    };
+    let supply = match ask.text(at::SUPPLY).as_str() {
+        "constant_voltage" => [at::VOLTS_LOWEST, at::VOLTS_HIGHEST, at::VOLTS_STEP],
+        _ => [at::LOWEST, at::HIGHEST, at::DISPLAY_STEP],
+    };
+    let supply = (ask.text(at::SUPPLY).as_str() != "fixed_settings").then_some(supply);
     words::setup_line(
         words::solution(draft.scoped(at::SOLUTION)),
         words::option_label(at::STIRRING, &ask.text(at::STIRRING)),
         base,
         cover.as_deref(),
-        [at::LOWEST, at::HIGHEST, at::DISPLAY_STEP].map(|a| ask.shown(a)),
+        supply.map(|s| s.map(|a| ask.shown(a))),
     )
 }
 
-/// The solutions of this process that may be used where the person works.
-fn solutions(ask: &Ask) -> Vec<(&'static str, &'static str)> {
-    let process = ask.text(at::PROCESS);
+/// The solutions of these processes that may be used where the person works, and the picked one.
+pub fn offered(
+    ask: &Ask,
+    of: impl Fn(Process) -> bool,
+    picked: &str,
+) -> Vec<(&'static str, &'static str)> {
     let setting = match ask.text(at::PLACE).as_str() {
         "class" => Setting::Class,
         "shop" => Setting::Shop,
@@ -71,21 +89,91 @@ fn solutions(ask: &Ask) -> Vec<(&'static str, &'static str)> {
     let catalogue = Catalogue::standard();
     let mut all: Vec<(&'static str, &'static str)> = catalogue
         .offered(setting)
-        .filter(|s| {
-            PROCESSES
-                .iter()
-                .any(|(word, p)| *word == process.as_str() && *p == s.process)
-        })
+        .filter(|s| of(s.process))
         .map(|s| (s.id, words::solution(s.id)))
         .collect();
     // One that was picked for another place stays in the list: its limit says what is wrong with it.
-    let picked = ask.scoped(at::SOLUTION);
-    if !all.iter().any(|(id, _)| *id == picked.as_str())
-        && let Some(solution) = catalogue.solution(picked.as_str())
+    if !all.iter().any(|(id, _)| *id == picked)
+        && let Some(solution) = catalogue.solution(picked)
     {
         all.push((solution.id, words::solution(solution.id)));
     }
     all
+}
+
+/// The solutions of the process, and the person's own.
+fn solutions(ask: &Ask) -> Vec<(&'static str, &'static str)> {
+    let process = ask.text(at::PROCESS);
+    let of = |p| {
+        PROCESSES
+            .iter()
+            .any(|(word, q)| *word == process.as_str() && *q == p)
+    };
+    let mut all = offered(ask, of, &ask.scoped(at::SOLUTION));
+    all.push((OWN, words::OWN_SOLUTION));
+    all
+}
+
+/// What a bottle's label says.
+fn label(ask: &Ask) -> Html {
+    html! {
+        <>
+            { select(ask, at::OWN_METAL) }
+            for address in [at::OWN_DENSITY, at::OWN_HIGHEST, at::OWN_EFFICIENCY, at::OWN_MOVES, at::OWN_VOLTS] {
+                { ask.field(address) }
+            }
+        </>
+    }
+}
+
+/// What the supply is, and what it gives.
+fn supply(ask: &Ask) -> Html {
+    let fields: &[&'static str] = match ask.text(at::SUPPLY).as_str() {
+        "constant_voltage" => &[
+            at::VOLTS_LOWEST,
+            at::VOLTS_HIGHEST,
+            at::VOLTS_STEP,
+            at::VOLTS_CURRENT,
+        ],
+        "fixed_settings" => return few(ask),
+        _ => &[at::LOWEST, at::HIGHEST, at::DISPLAY_STEP, at::VOLTS],
+    };
+    html! {
+        <>
+            { select(ask, at::SUPPLY) }
+            for address in fields {
+                { ask.field(address) }
+            }
+        </>
+    }
+}
+
+/// The settings typed so far, and one more.
+fn few(ask: &Ask) -> Html {
+    let typed = |id: &&str| {
+        [at::FIXED_CURRENT, at::FIXED_GAIN].iter().any(|a| {
+            let at = at::setting(a, id);
+            !ask.state.draft.text(&at).is_empty()
+        })
+    };
+    let last = SETTINGS
+        .iter()
+        .rposition(|id| typed(&id))
+        .map_or(0, |n| n + 1);
+    html! {
+        <>
+            { select(ask, at::SUPPLY) }
+            for (n, id) in SETTINGS.iter().enumerate().take(last + 1) {
+                { group(&words::setting(n + 1), html! {
+                    <>
+                        for address in [at::FIXED_CURRENT, at::FIXED_GAIN, at::FIXED_TIME] {
+                            { ask.field(&at::setting(address, id)) }
+                        }
+                    </>
+                }) }
+            }
+        </>
+    }
 }
 
 fn panel(ask: &Ask) -> Html {
@@ -125,20 +213,17 @@ fn panel(ask: &Ask) -> Html {
                 <>
                     { select(ask, at::PLACE) }
                     { scoped(ask, at::SOLUTION, Options::Made(solutions(ask))) }
+                    if ask.scoped(at::SOLUTION).as_str() == OWN {
+                        { label(ask) }
+                    }
                     { select(ask, at::STIRRING) }
                     { select(ask, at::ARRANGEMENT) }
                     { ask.field(at::DISTANCE) }
                     { ask.field(at::VOLUME) }
+                    { ask.field(at::VESSELS) }
                 </>
             }) }
-            { group(words::SUPPLY, html! {
-                <>
-                    { ask.field(at::LOWEST) }
-                    { ask.field(at::HIGHEST) }
-                    { ask.field(at::DISPLAY_STEP) }
-                    { ask.field(at::VOLTS) }
-                </>
-            }) }
+            { group(words::SUPPLY, supply(ask)) }
             { group(words::PRINTED, html! {
                 <>
                     { select(ask, at::UNITS) }

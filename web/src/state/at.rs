@@ -86,6 +86,14 @@ pub const HANGER_WIRE: &str = "pieces/p1/hanger/wire_d";
 pub const HANGER_WET: &str = "pieces/p1/hanger/wet";
 /// Hanger wires.
 pub const HANGER_WIRES: &str = "pieces/p1/hanger/wires";
+/// Resistance from bar to piece.
+pub const CONTACT: &str = "pieces/p1/contact/contact";
+/// Resistance of the piece's own lead.
+pub const CONTACT_LEAD: &str = "pieces/p1/contact/lead";
+/// How long after the growing began it is hung in; empty for at the start.
+pub const JOINS: &str = "pieces/p1/joins/after";
+/// How long after the growing began it is taken out; empty for at the end.
+pub const LEAVES: &str = "pieces/p1/leaves/after";
 /// What it is made of.
 pub const BASE: &str = "pieces/p1/base";
 /// Inner diameter before, where it must fit.
@@ -94,10 +102,14 @@ pub const BORE: &str = "pieces/p1/fit/bore";
 pub const WANTED_BORE: &str = "pieces/p1/fit/wanted_bore";
 /// Whether there is a covering step.
 pub const COVER: &str = "steps/s1";
+/// How its current is found.
+pub const COVER_DRIVE: &str = "steps/s1/drive";
 /// Density while covering.
 pub const COVER_DENSITY: &str = "steps/s1/drive/density";
 /// How long covering takes.
 pub const COVER_TIME: &str = "steps/s1/until/time";
+/// How many vessels stand one behind the other.
+pub const VESSELS: &str = "steps/s2/in";
 /// How the growth current is found.
 pub const DRIVE: &str = "steps/s2/drive";
 /// Own density.
@@ -128,6 +140,30 @@ pub const ARRANGEMENT: &str = "baths/b1/counter/arrangement";
 pub const COUNTER: &str = "baths/b1/counter/material";
 /// Its area that faces the work.
 pub const FACING: &str = "baths/b1/counter/facing";
+/// What it is, where its area is worked out; empty where that is typed.
+pub const FORM: &str = "baths/b1/counter/form";
+/// Width of a plate.
+pub const PLATE_WIDTH: &str = "baths/b1/counter/form/plate/width";
+/// Its wetted height.
+pub const PLATE_HEIGHT: &str = "baths/b1/counter/form/plate/height";
+/// How many plates.
+pub const PLATES: &str = "baths/b1/counter/form/plate/plates";
+/// Wire of a coil.
+pub const COIL_WIRE: &str = "baths/b1/counter/form/coil/wire_d";
+/// Its length in the bath.
+pub const COIL_LENGTH: &str = "baths/b1/counter/form/coil/length";
+/// Mass of scrap.
+pub const SCRAP: &str = "baths/b1/counter/form/scrap/mass";
+/// Its thickness.
+pub const SCRAP_THICK: &str = "baths/b1/counter/form/scrap/thickness";
+/// Width of the vessel that is the counter electrode.
+pub const VESSEL_D: &str = "baths/b1/counter/form/vessel/diameter";
+/// How high it is filled.
+pub const VESSEL_HEIGHT: &str = "baths/b1/counter/form/vessel/height";
+/// Open surface of the bath.
+pub const SURFACE: &str = "baths/b1/surface";
+/// Power of the heater at hand.
+pub const HEATER: &str = "baths/b1/heater";
 /// How far off.
 pub const DISTANCE: &str = "baths/b1/counter/distance";
 /// The bath's own efficiency.
@@ -140,6 +176,40 @@ pub const CONDUCTIVITY: &str = "baths/b1/conductivity";
 pub const EVENNESS_FACTOR: &str = "baths/b1/evenness_factor";
 /// Own overvoltage of both surfaces and the leads.
 pub const SURFACE_VOLTS: &str = "baths/b1/surface_volts";
+/// The layers that come after the first, by id, in order.
+pub const LAYERS: &str = "steps";
+/// How many steps were ever made: an id is never used again.
+pub const LAYERS_MADE: &str = "steps/made";
+/// Whether the area grows with the layer.
+pub const GROWTH: &str = "effects/growth";
+/// The metal of the person's own solution.
+pub const OWN_METAL: &str = "own/solutions/own/metal";
+/// The density its label gives.
+pub const OWN_DENSITY: &str = "own/solutions/own/density";
+/// The highest density its label gives.
+pub const OWN_HIGHEST: &str = "own/solutions/own/highest";
+/// Its efficiency.
+pub const OWN_EFFICIENCY: &str = "own/solutions/own/efficiency";
+/// What a charge moves by its label.
+pub const OWN_MOVES: &str = "own/solutions/own/moves";
+/// Volts its label gives.
+pub const OWN_VOLTS: &str = "own/solutions/own/volts";
+/// What the supply holds.
+pub const SUPPLY: &str = "supply";
+/// Lowest voltage of a supply that holds the voltage.
+pub const VOLTS_LOWEST: &str = "supply/constant_voltage/lowest";
+/// Its highest.
+pub const VOLTS_HIGHEST: &str = "supply/constant_voltage/highest_volts";
+/// Step of its voltage display.
+pub const VOLTS_STEP: &str = "supply/constant_voltage/display_step";
+/// Highest current it gives.
+pub const VOLTS_CURRENT: &str = "supply/constant_voltage/highest";
+/// Current of the first of a few settings.
+pub const FIXED_CURRENT: &str = "supply/fixed_settings/f1/current";
+/// What a copper strip in series gained at it.
+pub const FIXED_GAIN: &str = "supply/fixed_settings/f1/strip_gain";
+/// In this time.
+pub const FIXED_TIME: &str = "supply/fixed_settings/f1/strip_time";
 /// Lowest current.
 pub const LOWEST: &str = "supply/constant_current/lowest";
 /// Highest current.
@@ -186,23 +256,49 @@ pub fn of(address: &str, piece: &str) -> String {
     }
 }
 
+/// The address of the growing step's input, or of its bath's, turned to a later layer's; any other address stays.
+pub fn in_step(address: &str, step: &str) -> String {
+    let number = step.trim_start_matches('s');
+    match (
+        address.strip_prefix("steps/s2/"),
+        address.strip_prefix("baths/b1/"),
+    ) {
+        (Some(rest), _) => ["steps/", step, "/", rest].concat(),
+        (_, Some(rest)) if step != "s2" => ["baths/b", number, "/", rest].concat(),
+        _ => address.to_owned(),
+    }
+}
+
+/// The address of the first of a few settings, turned to another's.
+pub fn setting(address: &str, id: &str) -> String {
+    address.replacen("/f1/", &["/", id, "/"].concat(), 1)
+}
+
 /// The piece an address belongs to.
 pub fn piece_of(address: &str) -> Option<&str> {
     let (piece, _) = address.strip_prefix("pieces/")?.split_once('/')?;
     Some(piece)
 }
 
-/// Any piece's address as it would be of the first piece: what labels and declarations go by.
+/// Any piece's, layer's or setting's address as it would be of the first one: what labels and declarations go by.
 pub fn plain(address: &str) -> Cow<'_, str> {
-    match piece_of(address) {
-        Some(piece) if piece != "p1" => {
-            let rest = address
-                .strip_prefix("pieces/")
-                .and_then(|a| a.strip_prefix(piece));
-            Cow::Owned(["pieces/p1", rest.unwrap_or_default()].concat())
+    for (whole, first) in [
+        ("pieces/", "p1"),
+        ("steps/", "s2"),
+        ("baths/", "b1"),
+        ("supply/fixed_settings/", "f1"),
+    ] {
+        let found = address
+            .strip_prefix(whole)
+            .and_then(|rest| rest.split_once('/'));
+        if let Some((id, rest)) = found
+            && id != first
+            && id != "s1"
+        {
+            return Cow::Owned([whole, first, "/", rest].concat());
         }
-        _ => Cow::Borrowed(address),
     }
+    Cow::Borrowed(address)
 }
 
 #[cfg(test)]
@@ -216,6 +312,13 @@ mod tests {
         assert_eq!(plain(COUNT), COUNT);
         assert_eq!(of(VOLUME, "p3"), VOLUME);
         assert_eq!(plain(VOLUME), VOLUME);
+        assert_eq!(in_step(DENSITY, "s3"), "steps/s3/drive/density");
+        assert_eq!(plain("steps/s3/drive/density"), DENSITY);
+        assert_eq!(plain(COVER_DENSITY), COVER_DENSITY);
+        assert_eq!(in_step(VOLUME, "s4"), "baths/b4/volume");
+        assert_eq!(in_step(VOLUME, "s2"), VOLUME);
+        assert_eq!(plain("baths/b4/volume"), VOLUME);
+        assert_eq!(plain("supply/fixed_settings/f3/current"), FIXED_CURRENT);
         assert_eq!(piece_of("pieces/p12/base@etch"), Some("p12"));
         assert_eq!(piece_of(PIECES), None);
         assert_eq!(spread_of(&spread(COUNT)), Some(COUNT));

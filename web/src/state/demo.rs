@@ -66,6 +66,12 @@ const TEXTS: &[(&str, &str)] = &[
     ("pieces/p1/measure/scale_step", "0.01"),
     ("pieces/p1/measure/foil", "aluminium"),
     ("pieces/p1/measure", "tracing"),
+    (at::SUPPLY, "constant_current"),
+    (at::VOLTS_HIGHEST, "6"),
+    (at::VOLTS_STEP, "0.1"),
+    (at::OWN_METAL, "Cu"),
+    (at::GROWTH, "off"),
+    (at::VESSELS, "1"),
 ];
 
 /// What a new piece begins with.

@@ -18,7 +18,7 @@ const SIZED: Texts = &[(at::SHAPE, "area"), (at::METHOD, "sizes")];
 
 /// Id, and the texts that differ from the base example. Ids are never renamed or reused.
 const DEMOS: &[(&str, &[Texts])] = &[
-    ("hoops", &[]),
+    ("hoops", &[&[(at::GROWTH, "on"), (at::COVER, "coat")]]),
     (
         "acorn_cap",
         &[&[

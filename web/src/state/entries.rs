@@ -163,11 +163,39 @@ pub const ENTRIES: &[Entry] = &[
     optional(at::CEILING, &fields::CEILING),
     optional(at::FACING, &fields::FACING),
     optional(at::DISTANCE, &fields::DISTANCE),
+    optional(at::PLATE_WIDTH, &fields::PLATE_WIDTH),
+    optional(at::PLATE_HEIGHT, &fields::PLATE_HEIGHT),
+    optional(at::PLATES, &fields::PLATES),
+    optional(at::COIL_WIRE, &fields::COIL_WIRE),
+    optional(at::COIL_LENGTH, &fields::COIL_LENGTH),
+    optional(at::SCRAP, &fields::SCRAP),
+    optional(at::SCRAP_THICK, &fields::SCRAP_STOCK),
+    optional(at::VESSEL_D, &fields::VESSEL_D),
+    optional(at::VESSEL_HEIGHT, &fields::PLATE_HEIGHT),
+    optional(at::SURFACE, &fields::SURFACE),
+    optional(at::HEATER, &fields::HEATER),
     optional(at::EFFICIENCY, &fields::EFFICIENCY),
     optional(at::BATCH, &fields::BATCH),
     optional(at::CONDUCTIVITY, &fields::CONDUCTIVITY),
     optional(at::EVENNESS_FACTOR, &fields::EVENNESS_FACTOR),
     optional(at::SURFACE_VOLTS, &fields::SURFACE_VOLTS),
+    needed(at::VESSELS, &super::job::VESSELS),
+    optional(at::CONTACT, &fields::CONTACT),
+    optional(at::CONTACT_LEAD, &fields::LEAD),
+    optional(at::JOINS, &fields::AFTER),
+    optional(at::LEAVES, &fields::AFTER),
+    optional(at::OWN_DENSITY, &fields::DENSITY),
+    optional(at::OWN_HIGHEST, &fields::OWN_HIGHEST),
+    optional(at::OWN_EFFICIENCY, &fields::OWN_EFFICIENCY),
+    optional(at::OWN_MOVES, &fields::MOVES),
+    optional(at::OWN_VOLTS, &fields::OWN_VOLTS),
+    optional(at::VOLTS_LOWEST, &fields::LOWEST_VOLTS),
+    optional(at::VOLTS_HIGHEST, &fields::HIGHEST_VOLTS),
+    optional(at::VOLTS_STEP, &fields::DISPLAY_STEP_VOLTS),
+    optional(at::VOLTS_CURRENT, &fields::HIGHEST),
+    optional(at::FIXED_CURRENT, &fields::CURRENT),
+    optional(at::FIXED_GAIN, &fields::STRIP_GAIN),
+    optional(at::FIXED_TIME, &fields::STRIP_TIME),
     optional(at::LOWEST, &fields::LOWEST),
     optional(at::HIGHEST, &fields::HIGHEST),
     optional(at::DISPLAY_STEP, &fields::DISPLAY_STEP),
@@ -225,7 +253,7 @@ fn entry(at: &str) -> Option<(&'static dyn Declared, bool)> {
     let found = ENTRIES.iter().find(|e| e.at == plain).or_else(|| {
         let named = NAMED.iter();
         named
-            .filter(|(end, e)| at.starts_with(e.at) && at.ends_with(end))
+            .filter(|(end, e)| plain.starts_with(e.at) && at.ends_with(end))
             .map(|(_, e)| e)
             .next()
     });
@@ -233,7 +261,12 @@ fn entry(at: &str) -> Option<(&'static dyn Declared, bool)> {
         return Some((e.declared, e.optional));
     }
     let (_, size) = at.split_once("/shape/")?.1.split_once('/')?;
-    fields::shape_size(size).map(|field| (field as &dyn Declared, false))
+    let declared: &dyn Declared = match size {
+        "holes" => &fields::HOLES,
+        "layers" => &fields::LAYERS,
+        size => fields::shape_size(size)?,
+    };
+    Some((declared, false))
 }
 
 /// The declaration at an address.
@@ -243,7 +276,15 @@ pub fn declared(at: &str) -> Option<&'static dyn Declared> {
 
 /// Whether something can stand at an address of the page.
 pub fn known(at: &str) -> bool {
-    let words = [at::PIECES, at::MADE, at::LABEL, at::COUNTER];
+    let words = [
+        at::PIECES,
+        at::MADE,
+        at::LABEL,
+        at::COUNTER,
+        at::LAYERS,
+        at::LAYERS_MADE,
+        at::OWN_METAL,
+    ];
     words.contains(&&*at::plain(at)) || entry(at).is_some()
 }
 

@@ -7,10 +7,12 @@ pub mod drafts;
 pub mod entries;
 pub mod job;
 pub mod kinds;
+pub mod layers;
 pub mod measured;
 pub mod pieces;
 pub mod sent;
 pub mod units;
+pub mod ways;
 
 pub use notebook::draft::{self, Draft};
 
@@ -29,6 +31,8 @@ pub struct State {
     drafts: Drafts,
     /// The field being typed in: its keystrokes are one step back.
     typing: Option<String>,
+    /// A way out was just tried.
+    tried: bool,
 }
 
 /// What a person does.
@@ -46,8 +50,14 @@ pub enum Action {
     PieceRepeated(String),
     /// A piece taken off.
     PieceRemoved(String),
+    /// Another layer after the last.
+    LayerAdded,
+    /// A layer taken out.
+    LayerRemoved(String),
     /// Wrote several fields at once, as a measurement does: address and text of each.
     Wrote(Vec<(String, String)>),
+    /// Tried a way out: the same.
+    Tried(Vec<(String, String)>),
     /// Left a field.
     Left,
     /// Did something to drafts as a whole.
@@ -71,6 +81,7 @@ impl State {
             draft,
             drafts,
             typing: None,
+            tried: false,
         }
     }
 
@@ -82,6 +93,11 @@ impl State {
     /// Whether something can be taken back.
     pub fn can_undo(&self) -> bool {
         self.drafts.can_undo()
+    }
+
+    /// Whether the last thing done was to try a way out.
+    pub fn has_tried(&self) -> bool {
+        self.tried && self.can_undo()
     }
 
     fn remember(&mut self) {
@@ -100,6 +116,12 @@ impl State {
     }
 
     fn after(mut self, action: Action) -> Self {
+        self.tried = match &action {
+            Action::Tried(_) => true,
+            // Another window's doings, and leaving a field, change nothing of what was tried.
+            Action::Left | Action::Drafts(Act::Found(_)) => self.tried,
+            _ => false,
+        };
         match action {
             Action::Typed(at, text) => {
                 if self.typing.as_deref() != Some(at.as_str()) {
@@ -152,11 +174,22 @@ impl State {
                 self.changed();
                 pieces::remove(&mut self.draft, &piece);
             }
-            Action::Wrote(texts) => {
+            Action::LayerAdded => {
+                if layers::ids(&self.draft).len() < layers::MOST {
+                    self.changed();
+                    layers::add(&mut self.draft);
+                }
+            }
+            Action::LayerRemoved(step) => {
+                self.changed();
+                layers::remove(&mut self.draft, &step);
+            }
+            Action::Wrote(texts) | Action::Tried(texts) => {
                 self.changed();
                 for (at, text) in texts {
                     self.put(&at, &text);
                 }
+                kinds::fill_in_all(&mut self.draft);
             }
             Action::Left => self.typing = None,
             Action::Drafts(act) => drafts::act(&mut self, act),

@@ -4,6 +4,7 @@ use super::at;
 use super::demo;
 use super::draft::Draft;
 use super::kinds;
+use crate::words;
 
 /// How many kinds of piece hang on one bar at most.
 pub const MOST: usize = 10;
@@ -12,6 +13,34 @@ pub const MOST: usize = 10;
 pub fn ids(draft: &Draft) -> Vec<&str> {
     let ids: Vec<&str> = draft.text(at::PIECES).split_whitespace().collect();
     if ids.is_empty() { vec!["p1"] } else { ids }
+}
+
+/// What the pieces are called: by their own name, else by their kind, numbered where there are several of it. Of a part
+/// that hangs in another vessel (`p1_2`) also in which.
+pub fn names<'a>(draft: &Draft, of: impl Iterator<Item = &'a str>) -> Vec<String> {
+    let kind = |id: &str| {
+        let shape = draft.scoped(&at::of(at::SHAPE, id));
+        words::one(shape)
+    };
+    let own = |id: &str| draft.text(&at::of(at::LABEL, id)).trim().to_owned();
+    let all = ids(draft);
+    let unnamed: Vec<&str> = all.into_iter().filter(|id| own(id).is_empty()).collect();
+    let name = |id: &str| {
+        let own = own(id);
+        if !own.is_empty() {
+            return own;
+        }
+        let alike = || unnamed.iter().filter(|other| kind(other) == kind(id));
+        match alike().position(|other| *other == id) {
+            Some(n) if alike().count() > 1 => words::numbered(kind(id), n + 1),
+            _ => kind(id).to_owned(),
+        }
+    };
+    of.map(|id| match id.split_once('_') {
+        Some((piece, vessel)) => words::in_vessel(&name(piece), vessel),
+        None => name(id),
+    })
+    .collect()
 }
 
 /// The id the next piece will have.

@@ -2,7 +2,7 @@
 
 use super::number;
 use crate::parts::layer::Layer;
-use planner::answer::{Entry, Ruling, Section, Socket, Thumb, Window};
+use planner::answer::{Entry, Ruling, Section, Socket, Thumb, Unchanged, Verdict, Window};
 use planner::job::Lead;
 use quantity::print::significant;
 use quantity::{CurrentDensity, Quantity, Range, Thickness, Voltage};
@@ -64,13 +64,46 @@ pub mod term {
     pub const BOUND: &str = "╱ trees grow from";
 }
 
-/// What one piece is called: by its label, else by its place.
-pub fn piece_name(label: &str, n: usize) -> String {
-    if label.is_empty() {
-        format!("Piece {}", n + 1)
+/// What comes of a current that nobody changes when a piece comes or goes.
+pub fn unchanged(u: &Unchanged) -> String {
+    let verdict = match u.verdict {
+        Verdict::Fine => "still fine",
+        Verdict::Burns => "it burns",
+        Verdict::Slow => "only slower",
+    };
+    format!("left as it was: {}, {verdict}", number::density(u.density))
+}
+
+/// Heading of vessels in series.
+pub const SERIES: &str = "Vessels, one behind the other";
+
+/// What hangs in a vessel.
+pub fn vessel(n: usize, hung: &[String]) -> String {
+    format!("Vessel {n}: {}", hung.join(", "))
+}
+
+/// So many pieces of an area each.
+pub fn hung(name: &str, count: u32, area: &str) -> String {
+    format!("{name} × {count}, each {area}")
+}
+
+/// How vessels in series are wired.
+pub fn wiring(etches: bool) -> &'static str {
+    if etches {
+        "Minus goes to the counter electrode of the first vessel, each sheet to the next counter electrode, the last sheet to plus. Each vessel carries the whole current, the volts add up, one open clip stops all. Vessels, baths and electrodes must not touch."
     } else {
-        label.to_owned()
+        "Plus goes to the anode of the first vessel, its pieces to the next anode, the last pieces to minus. Each vessel carries the whole current, the volts add up, one open clip stops all. Vessels, baths and electrodes must not touch."
     }
+}
+
+/// A piece in one of several vessels.
+pub fn in_vessel(name: &str, vessel: &str) -> String {
+    [name, ", vessel ", vessel].concat()
+}
+
+/// One of several of the same kind.
+pub fn numbered(name: &str, n: usize) -> String {
+    format!("{name} {n}")
 }
 
 /// The mean and the thinnest place of a layer; `place` where that is.
@@ -193,7 +226,7 @@ pub fn thumb(thumb: &Thumb, ruled: Option<Ruling>) -> String {
         (.., Some(Ruling::Typical)) => {
             "It fits a stirred bath; ours is what this one usually takes.".to_owned()
         }
-        (.., Some(Ruling::Edges)) => "It does not know your edges.".to_owned(),
+        (.., Some(Ruling::Edges | Ruling::Covering)) => "It does not know your edges.".to_owned(),
         (.., None) => "The density here is your own.".to_owned(),
     };
     format!("{rule} {why}")

@@ -11,12 +11,22 @@ pub const PAGE: &str = "Plan a piece: what to set, for how long, what you will h
 pub const SET_NOW: &str = "Set now";
 /// Beside the voltage ceiling.
 pub const CEILING: &str = "ceiling";
-/// The turn from covering to growing.
-pub const TURN_DOWN: &str = "covered: turn down";
-/// The same where the current rises.
-pub const TURN_UP: &str = "covered: turn up";
-/// The same where it stays.
-pub const LEAVE: &str = "covered: leave it";
+/// A current goes down.
+pub const TURN_DOWN: &str = "turn down to";
+/// It goes up.
+pub const TURN_UP: &str = "turn up to";
+/// It stays.
+pub const LEAVE: &str = "leave at";
+/// Before what to do when the coat is covered.
+pub const COVERED: &str = "covered";
+/// A piece is hung in.
+pub const HANG_IN: &str = "hang in";
+/// A piece is taken out.
+pub const TAKE_OUT: &str = "take out";
+/// All go over into another bath.
+pub const INTO: &str = "rinse, then into";
+/// Beside it, what then flows.
+pub const FLOWS: &str = "flows about";
 /// The end.
 pub const LIFT_OUT: &str = "lift out";
 /// After an answer that stands on an earlier entry.
@@ -133,7 +143,8 @@ pub fn field(address: &str) -> &'static str {
     if let Some((_, size)) = address.split_once("/shape/") {
         return size_label(size);
     }
-    if address.starts_with("baths/b1/holds/") {
+    let plain = at::plain(address);
+    if plain.starts_with("baths/b1/holds/") {
         return if address.ends_with("/now") {
             "Metal in the bath now"
         } else {
@@ -143,7 +154,50 @@ pub fn field(address: &str) -> &'static str {
     if address.starts_with("prices/") {
         return "Price of the metal";
     }
-    match &*at::plain(address) {
+    // A later layer is asked for in its own card, which says what it is.
+    if plain != address && plain.starts_with("steps/") {
+        match &*plain {
+            at::DRIVE => return "Current",
+            at::DENSITY => return "Current density",
+            at::CURRENT => return "So much current",
+            at::UNTIL => return "Until it is",
+            at::TIME => return "For so long",
+            _ => (),
+        }
+    }
+    match &*plain {
+        at::FORM => "Counter electrode is",
+        at::PLATE_WIDTH => "Plate, wide",
+        at::PLATE_HEIGHT => "Plate, deep in the bath",
+        at::PLATES => "Plates",
+        at::COIL_WIRE => "Coil, wire across",
+        at::COIL_LENGTH => "Coil, wire in the bath",
+        at::SCRAP => "Scrap weighs",
+        at::SCRAP_THICK => "Scrap is thick",
+        at::VESSEL_D => "Vessel, inside across",
+        at::VESSEL_HEIGHT => "Filled so high",
+        at::SURFACE => "Open surface of the bath",
+        at::HEATER => "Your heater",
+        at::VESSELS => "Vessels, one behind the other",
+        at::CONTACT => "Contact of clip and hook",
+        at::CONTACT_LEAD => "Its own wire and lead",
+        at::JOINS => "Hung in later, after",
+        at::LEAVES => "Taken out earlier, after",
+        at::GROWTH => "Count that it grows thicker",
+        at::OWN_METAL => "Metal in it",
+        at::OWN_DENSITY => "Current density on its label",
+        at::OWN_HIGHEST => "Highest current density",
+        at::OWN_EFFICIENCY => "Efficiency on its label",
+        at::OWN_MOVES => "Metal a charge moves, on its label",
+        at::OWN_VOLTS => "Volts on its label",
+        at::SUPPLY => "The supply holds",
+        at::VOLTS_LOWEST => "Lowest voltage",
+        at::VOLTS_HIGHEST => "Highest voltage",
+        at::VOLTS_STEP => "Smallest step of its volts",
+        at::VOLTS_CURRENT => "Most current it gives",
+        at::FIXED_CURRENT => "Current of the setting",
+        at::FIXED_GAIN => "or: a copper strip gained",
+        at::FIXED_TIME => "in this time",
         at::PROCESS => "What happens",
         at::SOLUTION => "Solution",
         at::LABEL => "Its name",
@@ -224,6 +278,7 @@ fn size_label(size: &str) -> &'static str {
     match size {
         "cap/height" | "cup/height" => "Deep",
         "crystal/flats" => "Thick, flat to flat",
+        "mesh/pitch" => "From wire to wire",
         _ => match size.rsplit('/').next().unwrap_or_default() {
             "bore" => "Inside across",
             "wire_d" => "Wire across",
@@ -238,6 +293,13 @@ fn size_label(size: &str) -> &'static str {
             "base_d" => "Across, thick end",
             "top_d" => "Across, thin end",
             "point" => "Point, high",
+            "hole_d" => "Holes, across",
+            "holes" => "Holes",
+            "layers" => "Layers",
+            "depth" => "Deep",
+            "pitch" => "From turn to turn",
+            "link_length" => "Link, long",
+            "link_width" => "Link, wide",
             _ => "Size",
         },
     }
@@ -283,6 +345,19 @@ pub fn one_more(label: &str) -> String {
 
 /// Heading of the pieces.
 pub const ON_THE_BAR: &str = "On the bar";
+/// Heading of the layers after the first.
+pub const LAYERS: &str = "And then?";
+/// One more layer.
+pub const ANOTHER_LAYER: &str = "Another layer after it";
+/// The solution of a layer: the same.
+pub const SAME_BATH: &str = "the same bath again";
+/// The solution is the person's own.
+pub const OWN_SOLUTION: &str = "another, by its label";
+/// Fields of a supply's setting.
+pub fn setting(n: usize) -> String {
+    format!("Setting {n}")
+}
+
 /// Takes a piece off.
 pub const REMOVE: &str = "Remove";
 /// The same piece again.
@@ -328,24 +403,31 @@ pub fn narrows(remains: quantity::Ratio) -> String {
     )
 }
 
+/// What is worth measuring first.
+pub fn measure_first(input: &str, remains: quantity::Ratio) -> String {
+    format!("Measure first: {input}; {}.", narrows(remains))
+}
+
 /// Removes this piece, for those who cannot see where the button stands.
 pub fn remove_piece(name: &str) -> String {
     [REMOVE, " ", name].concat()
 }
 
-/// The set-up in one line: solution, stirring, base, time of covering, and the supply's lowest, highest and step.
+/// The set-up in one line: solution, stirring, base, time of covering, and the supply's lowest, highest and step; none
+/// where it has a few settings only.
 pub fn setup_line(
     solution: &str,
     stirring: &str,
     base: &str,
     cover: Option<&str>,
-    supply: [String; 3],
+    supply: Option<[String; 3]>,
 ) -> String {
     let cover = cover.map_or(String::new(), |time| format!("Covering for {time} first. "));
-    let [lowest, highest, step] = supply;
-    format!(
-        "{solution}, {stirring}. Piece: {base}. {cover}My supply: {lowest} to {highest}, in steps of {step}."
-    )
+    let supply = supply.map_or_else(
+        || "a few settings".to_owned(),
+        |[lowest, highest, step]| format!("{lowest} to {highest}, in steps of {step}"),
+    );
+    format!("{solution}, {stirring}. Piece: {base}. {cover}My supply: {supply}.")
 }
 
 /// How to measure, by way.
@@ -389,9 +471,36 @@ pub fn kind(word: &str) -> &'static str {
         "sheet" => "sheet",
         "rod" => "rod",
         "cup" => "cup",
+        "willow_leaf" => "narrow leaf",
+        "maple_leaf" => "lobed leaf",
+        "ginkgo_leaf" => "fan leaf",
+        "petal" => "petal",
+        "snail_shell" => "snail shell",
+        "half_round" => "half-round ring",
+        "dome" => "domed disc",
+        "bezel" => "bezel",
+        "chain" => "chain",
+        "link" => "link",
+        "coil" => "coil",
+        "twisted_pair" => "twisted wires",
+        "mesh" => "mesh",
+        "pierced_sheet" => "pierced sheet",
+        "ellipsoid" => "pebble, egg",
+        "half_ellipsoid" => "half egg, cabochon",
+        "cone" => "cone",
+        "frustum" => "cut cone",
+        "box" => "block",
+        "tube" => "tube",
+        "hole" => "hole",
         "area" => "known area",
         _ => "",
     }
+}
+
+/// What a piece of a kind is called where it has no name of its own.
+pub fn one(kind_word: &str) -> &'static str {
+    let label = kind(kind_word);
+    label.split_once(',').map_or(label, |(first, _)| first)
 }
 
 /// Shows all kinds, or the first few.
@@ -435,6 +544,8 @@ pub fn solution(id: &str) -> &'static str {
         "et_agno3" => "Silver nitrate, for silver",
         "et_nano3" => "Sodium nitrate",
         "et_h2so4" => "Dilute sulfuric acid",
+        "own" => "Own solution",
+        "same" => SAME_BATH,
         _ => "",
     }
 }
@@ -451,6 +562,8 @@ pub fn metal(id: &str) -> &'static str {
         "Ag925" => "sterling silver",
         "Ni" => "nickel",
         "Pd" => "palladium",
+        "Au" => "gold",
+        "Rh" => "rhodium",
         "Fe" => "steel",
         _ => "",
     }
@@ -466,6 +579,14 @@ pub fn use_label(of: Use) -> &'static str {
         Use::Handled => "Handled often",
     }
 }
+
+/// When a later layer is done: word, label.
+pub const LAYER_AIMS: &[(&str, &str)] = &[
+    ("mean", "so thick on average"),
+    ("thinnest", "so thick at the thinnest"),
+    ("mass", "so much metal"),
+    ("time", "so long in the bath"),
+];
 
 /// Aims that are a number: word, label.
 pub const AIMS: &[(&str, &str)] = &[
@@ -542,11 +663,37 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
         ],
         at::LEAD => &[("plus", "plus"), ("minus", "minus")],
         at::OPENING_WAY => &[("to", "towards the anode"), ("away", "away from it")],
-        at::COVER => &[("on", "yes"), ("off", "no")],
+        at::COVER => &[
+            ("coat", "as this coat needs"),
+            ("on", "my own current and time"),
+            ("off", "no"),
+        ],
+        at::FORM => &[
+            ("", "its area typed"),
+            ("plate", "plates"),
+            ("coil", "a coil of wire"),
+            ("scrap", "scrap in a basket"),
+            ("vessel", "the vessel itself"),
+        ],
         at::DRIVE => &[
             ("advised", "advise me"),
             ("density", "my own density"),
             ("current", "my own current"),
+            ("all_supply", "all the supply gives"),
+        ],
+        at::GROWTH => &[("on", "yes"), ("off", "no")],
+        at::SUPPLY => &[
+            ("constant_current", "a current"),
+            ("constant_voltage", "a voltage"),
+            ("fixed_settings", "a few settings only"),
+        ],
+        at::OWN_METAL => &[
+            ("Cu", "copper"),
+            ("Ni", "nickel"),
+            ("Ag", "silver"),
+            ("Au", "gold"),
+            ("Rh", "rhodium"),
+            ("Pd", "palladium"),
         ],
         at::STIRRING => &[
             ("still", "still"),
@@ -612,6 +759,7 @@ pub fn ruling(ruling: planner::answer::Ruling) -> &'static str {
         Ruling::Typical => "the density this bath usually takes",
         Ruling::Edges => "as much as the edges bear",
         Ruling::Supply => "all your supply gives",
+        Ruling::Covering => "what covers this coat",
     }
 }
 

@@ -3,10 +3,12 @@
 pub mod answer;
 pub mod drafts;
 pub mod labels;
+pub mod meter;
 pub mod notes;
 pub mod notices;
 pub mod number;
 pub mod still;
+pub mod ways;
 pub mod working;
 
 pub use answer::*;

@@ -64,7 +64,7 @@ fn get<Q: Quantity>(numbers: &[Named], name: &str) -> Q {
 }
 
 /// Limits of one kind in words: a short statement, and what lifts it. The first speaks; only a coarse display names
-/// every current it blurs.
+/// every current it blurs, and hours of the night add up.
 pub fn limit(same: &[&Limit]) -> (String, String) {
     let Some(limit) = same.first() else {
         return Default::default();
@@ -134,7 +134,14 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             "Less current, move the bath, or put the anode all round.".to_owned(),
         ),
         LimitKind::Night => (
-            format!("{} of it lie in the night.", number::time(get::<Time>(n, "in_the_night"))),
+            format!(
+                "{} of it lie in the night.",
+                number::time(Time::seconds(
+                    same.iter()
+                        .map(|l| get::<Time>(&l.numbers, "in_the_night").si())
+                        .sum()
+                ))
+            ),
             "Start earlier, make it thinner, or split it: lift out, rinse, and go on tomorrow with a fresh acid dip.".to_owned(),
         ),
         LimitKind::NotForThisPlace => (
@@ -200,6 +207,22 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
         LimitKind::BarEnds => (
             format!("The end pieces get {} to {} times what the middle ones do.", number::any(get::<quantity::Ratio>(n, "low").into()), number::any(get::<quantity::Ratio>(n, "high").into())),
             "Let the anode reach from the middle of the first piece to that of the last, or swap the pieces halfway.".to_owned(),
+        ),
+        LimitKind::CoveringStalls => (
+            format!("{} on bare graphite stalls; above {} it covers all.", dens("density"), dens("stalls_below")),
+            "The plated part takes all the current. Set the growth current, with the ceiling at the volts it then needs.".to_owned(),
+        ),
+        LimitKind::TouchesWall => (
+            format!("The sheet is {} from the vessel's wall.", len("gap")),
+            "It must not touch: take a wider vessel, or a plate beside it.".to_owned(),
+        ),
+        LimitKind::HeaterTooSmall => (
+            "The heater never brings this bath to its temperature.".to_owned(),
+            "Cover the bath, or take a stronger heater.".to_owned(),
+        ),
+        LimitKind::TooLate => (
+            format!("It would have had to begin {} earlier.", number::time(get::<Time>(n, "late"))),
+            "Thinner, denser, longer sessions, or a later date.".to_owned(),
         ),
         LimitKind::BoreCloses => (
             "The ring would grow shut.".to_owned(),

@@ -126,6 +126,16 @@ pub fn tenth_volts(value: Voltage) -> String {
     places(value.si(), 1)
 }
 
+/// A voltage to set, to a hundredth.
+pub fn hundredth_volts(value: Voltage) -> String {
+    places(value.si(), 2)
+}
+
+/// The same with its unit.
+pub fn volts(value: Voltage) -> String {
+    hundredth_volts(value) + "\u{a0}V"
+}
+
 /// An area, three digits.
 pub fn area(value: WorkArea) -> String {
     in_unit(value, "cm²", 3)
@@ -200,37 +210,45 @@ pub fn any(value: AnyQuantity) -> String {
     }
 }
 
-/// A value in the unit of this symbol, or in its kind's first unit; zeros at the end are dropped.
-pub fn in_symbol(value: AnyQuantity, symbol: &str, digits: usize) -> String {
-    fn show<Q: Quantity>(si: f64, symbol: &str, digits: usize) -> String {
+/// A value in the unit of this symbol, or in its kind's first unit; no unit for a plain number.
+pub fn in_unit_of(value: AnyQuantity, symbol: &str) -> (f64, Option<&'static Unit>) {
+    fn of<Q: Quantity>(si: f64, symbol: &str) -> (f64, Option<&'static Unit>) {
         let unit = unit_of::<Q>(symbol);
-        with_unit(&short(Q::from_si(si).in_unit(unit), digits), unit)
+        (Q::from_si(si).in_unit(unit), Some(unit))
     }
     let si = value.si;
     match value.key_unit {
-        "A" => show::<Current>(si, symbol, digits),
-        "s" => show::<Time>(si, symbol, digits),
-        "m" if symbol == "mm" => show::<Length>(si, symbol, digits),
-        "m" => show::<Thickness>(si, symbol, digits),
-        "kg" => show::<Mass>(si, symbol, digits),
-        "A_per_m2" => show::<CurrentDensity>(si, symbol, digits),
-        "m2" => show::<WorkArea>(si, symbol, digits),
-        "C" => show::<quantity::Charge>(si, symbol, digits),
-        "m_per_s" => show::<GrowthRate>(si, symbol, digits),
-        "m3" => show::<quantity::Volume>(si, symbol, digits),
-        "K" => show::<quantity::Temperature>(si, symbol, digits),
+        "A" => of::<Current>(si, symbol),
+        "s" => of::<Time>(si, symbol),
+        "m" if symbol == "mm" || symbol == "in" => of::<Length>(si, symbol),
+        "m" => of::<Thickness>(si, symbol),
+        "kg" => of::<Mass>(si, symbol),
+        "A_per_m2" => of::<CurrentDensity>(si, symbol),
+        "m2" => of::<WorkArea>(si, symbol),
+        "C" => of::<quantity::Charge>(si, symbol),
+        "m_per_s" => of::<GrowthRate>(si, symbol),
+        "m3" => of::<quantity::Volume>(si, symbol),
+        "K" => of::<quantity::Temperature>(si, symbol),
         "kg_per_m3" if symbol == "g/L" || symbol == "oz/US gal" => {
-            show::<quantity::Concentration>(si, symbol, digits)
+            of::<quantity::Concentration>(si, symbol)
         }
-        "kg_per_m3" => show::<quantity::Density>(si, symbol, digits),
-        "V" => show::<Voltage>(si, symbol, digits),
-        "S_per_m" => show::<quantity::Conductivity>(si, symbol, digits),
-        "kg_per_C" => show::<quantity::MassPerCharge>(si, symbol, digits),
-        "kg_per_mol" => show::<quantity::MolarMass>(si, symbol, digits),
-        "C_per_mol" => show::<quantity::MolarCharge>(si, symbol, digits),
-        "frac" => show::<quantity::Fraction>(si, symbol, digits),
-        _ => short(si, digits),
+        "kg_per_m3" => of::<quantity::Density>(si, symbol),
+        "V" => of::<Voltage>(si, symbol),
+        "ohm" => of::<quantity::Resistance>(si, symbol),
+        "S_per_m" => of::<quantity::Conductivity>(si, symbol),
+        "kg_per_C" => of::<quantity::MassPerCharge>(si, symbol),
+        "kg_per_mol" => of::<quantity::MolarMass>(si, symbol),
+        "C_per_mol" => of::<quantity::MolarCharge>(si, symbol),
+        "frac" => of::<quantity::Fraction>(si, symbol),
+        _ => (si, None),
     }
+}
+
+/// The same as text; zeros at the end are dropped.
+pub fn in_symbol(value: AnyQuantity, symbol: &str, digits: usize) -> String {
+    let (number, unit) = in_unit_of(value, symbol);
+    let number = short(number, digits);
+    unit.map_or_else(|| number.clone(), |unit| with_unit(&number, unit))
 }
 
 /// A value as a bare number in the preferred unit for this metric one.
@@ -241,7 +259,7 @@ pub fn bare(value: AnyQuantity, metric: &'static str) -> String {
 }
 
 /// Without zeros at the end of its decimals.
-fn plain(text: String) -> String {
+pub fn plain(text: String) -> String {
     if text.contains('.') {
         text.trim_end_matches('0').trim_end_matches('.').to_owned()
     } else {

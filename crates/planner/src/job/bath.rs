@@ -5,7 +5,9 @@ use crate::fields;
 use crate::path::FieldPath;
 use crate::problem::{Problem, ProblemKind};
 use field::Arrangement;
-use quantity::{Charge, Concentration, CounterArea, Length, Ratio, Volume};
+use quantity::{
+    BathSurface, Charge, Concentration, CounterArea, Length, Mass, Power, Ratio, Volume,
+};
 use serde::Serialize;
 use serde_json::Value;
 
@@ -28,6 +30,12 @@ pub struct Bath {
     /// The counter electrode.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub counter: Option<Counter>,
+    /// Its open surface; without it, that of a usual vessel of the volume.
+    #[serde(rename = "surface_m2", skip_serializing_if = "Option::is_none")]
+    pub surface: Option<BathSurface>,
+    /// Power of the heater at hand.
+    #[serde(rename = "heater_W", skip_serializing_if = "Option::is_none")]
+    pub heater: Option<Power>,
 }
 
 /// A metal dissolved in a bath.
@@ -52,6 +60,9 @@ pub struct Counter {
     /// Area facing the work.
     #[serde(rename = "facing_m2", skip_serializing_if = "Option::is_none")]
     pub facing: Option<CounterArea>,
+    /// What it is, where its area is to be worked out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub form: Option<Form>,
     /// Distance to the work.
     #[serde(rename = "distance_m", skip_serializing_if = "Option::is_none")]
     pub distance: Option<Length>,
@@ -61,6 +72,95 @@ pub struct Counter {
     /// Where it stands.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub arrangement: Option<Arrangement>,
+}
+
+/// What a counter electrode is, for its facing area.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Form {
+    /// Flat plates: one face of each looks at the work.
+    Plate {
+        /// Width.
+        #[serde(rename = "width_m")]
+        width: Length,
+        /// Wetted height.
+        #[serde(rename = "height_m")]
+        height: Length,
+        /// How many.
+        #[serde(rename = "plates_count")]
+        plates: u32,
+    },
+    /// A coil of wire: half of it looks at the work.
+    Coil {
+        /// Diameter of the wire.
+        #[serde(rename = "wire_d_m")]
+        wire_d: Length,
+        /// Wetted length of the wire.
+        #[serde(rename = "length_m")]
+        length: Length,
+    },
+    /// Scrap sheet in a basket: half of it looks at the work.
+    Scrap {
+        /// How much of it.
+        #[serde(rename = "mass_kg")]
+        mass: Mass,
+        /// How thick it is.
+        #[serde(rename = "thickness_m")]
+        thickness: Length,
+    },
+    /// The round vessel itself, the work in its middle.
+    Vessel {
+        /// Inner diameter.
+        #[serde(rename = "diameter_m")]
+        diameter: Length,
+        /// Wetted height.
+        #[serde(rename = "height_m")]
+        height: Length,
+    },
+}
+
+fn form(node: &mut Node<'_>, problems: &mut Problems) -> Option<Form> {
+    let mut outer = node.group("form", problems)?;
+    let (kind, value) = outer.choice(&["plate", "coil", "scrap", "vessel"], problems)?;
+    let mut n = Node::new(value, outer.path.child(kind), problems)?;
+    let form = match kind {
+        "plate" => {
+            let width = n.needed(&fields::PLATE_WIDTH, problems);
+            let height = n.needed(&fields::PLATE_HEIGHT, problems);
+            let plates = n.count(&fields::PLATES, 1, problems);
+            width
+                .zip(height)
+                .zip(plates)
+                .map(|((width, height), plates)| Form::Plate {
+                    width,
+                    height,
+                    plates,
+                })
+        }
+        "coil" => {
+            let wire_d = n.needed(&fields::COIL_WIRE, problems);
+            let length = n.needed(&fields::COIL_LENGTH, problems);
+            wire_d
+                .zip(length)
+                .map(|(wire_d, length)| Form::Coil { wire_d, length })
+        }
+        "scrap" => {
+            let mass = n.needed(&fields::SCRAP, problems);
+            let thickness = n.needed(&fields::SCRAP_STOCK, problems);
+            mass.zip(thickness)
+                .map(|(mass, thickness)| Form::Scrap { mass, thickness })
+        }
+        _ => {
+            let diameter = n.needed(&fields::VESSEL_D, problems);
+            let height = n.needed(&fields::PLATE_HEIGHT, problems);
+            diameter
+                .zip(height)
+                .map(|(diameter, height)| Form::Vessel { diameter, height })
+        }
+    };
+    n.finish(problems);
+    outer.finish(problems);
+    form
 }
 
 /// The words for where the counter electrode stands.
@@ -113,6 +213,7 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Bath>
         let counter = Counter {
             material: n.text("material", problems),
             facing: n.number(&fields::FACING, problems),
+            form: form(&mut n, problems),
             distance: n.number(&fields::DISTANCE, problems),
             over_bar: n.number(&fields::OVER_BAR, problems),
             arrangement: n.word("arrangement", &ARRANGEMENTS, problems),
@@ -120,6 +221,8 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Bath>
         n.finish(problems);
         counter
     });
+    let surface = node.number(&fields::SURFACE, problems);
+    let heater = node.number(&fields::HEATER, problems);
     node.finish(problems);
     solution.map(|solution| Bath {
         id,
@@ -128,5 +231,7 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Bath>
         passed,
         holds,
         counter,
+        surface,
+        heater,
     })
 }

@@ -3,6 +3,7 @@
 //! Written by serde, read field by field ([`read`]): an unreadable field is a Problem and counts as absent. Every part
 //! exists from the first format on; what cannot be computed yet is refused with a Problem when planned.
 
+pub mod attend;
 pub mod bath;
 pub mod own;
 pub mod piece;
@@ -19,13 +20,14 @@ use serde::ser::{SerializeMap, Serializer};
 use serde_json::Value;
 use tree::{Node, Problems, shown};
 
-pub use bath::{Bath, Counter, Holds};
+pub use attend::Attend;
+pub use bath::{Bath, Counter, Form, Holds};
 pub use own::{Own, OwnAlloy, OwnPart, OwnSolution};
 pub use piece::{
     Area, Artwork, Base, Coat, Coated, Contact, Extent, Faces, Fit, Hanger, Lead, Method, Model,
     Moment, Part, Piece, Resist, Sides, Stock,
 };
-pub use step::{Drive, InBath, Step, Until, Use, Wear};
+pub use step::{Drive, InBath, Purpose, Step, Until, Use, Wear};
 pub use supply::{Bench, FixedSetting, Supply, VoltBench};
 
 /// The format this program writes, and the newest it reads.
@@ -70,6 +72,9 @@ pub struct Job {
     /// When it begins.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub start: Option<Start>,
+    /// How long somebody stays with it at a time, and when it must be done.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub attend: Option<Attend>,
 }
 
 impl Default for Job {
@@ -89,6 +94,7 @@ impl Default for Job {
             prices: Vec::new(),
             class: None,
             start: None,
+            attend: None,
         }
     }
 }
@@ -231,6 +237,7 @@ fn read_into(value: &Value, problems: &mut Problems) -> Option<Job> {
         prices: prices(node.list("prices", problems), problems),
         class: class(&mut node, problems),
         start: start(&mut node, problems),
+        attend: attend::read(&mut node, problems),
     };
     node.finish(problems);
     Some(job)
@@ -282,6 +289,7 @@ fn assume(items: &[Value], problems: &mut Problems) -> Vec<Assume> {
             Some("surface_volts" | "cell_volts") => {
                 own_value(&mut node, &fields::SURFACE_VOLTS, problems)
             }
+            Some("covering") => own_value(&mut node, &fields::COVERING, problems),
             Some("batch") => own_value(&mut node, &fields::BATCH, problems),
             _ => {
                 problems.push(
@@ -299,13 +307,14 @@ fn assume(items: &[Value], problems: &mut Problems) -> Vec<Assume> {
 }
 
 /// What the last part of an `assume` address may be.
-pub const ASSUMABLE: [&str; 6] = [
+pub const ASSUMABLE: [&str; 7] = [
     "efficiency",
     "conductivity",
     "evenness_factor",
     "surface_volts",
     "cell_volts",
     "batch",
+    "covering",
 ];
 
 /// An own value's address is the catalogue value's, not `…/value` inside it.

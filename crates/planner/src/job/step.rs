@@ -19,6 +19,9 @@ pub struct Step {
     pub places: Vec<InBath>,
     /// What happens.
     pub kind: Process,
+    /// What it is for.
+    #[serde(skip_serializing_if = "Purpose::is_grow")]
+    pub purpose: Purpose,
     /// How the solution is moved.
     pub stirring: Stirring,
     /// Temperature of the bath.
@@ -34,6 +37,26 @@ pub struct Step {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub until: Option<Until>,
 }
+
+/// What a step is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Purpose {
+    /// To grow a layer, or to take one away.
+    #[default]
+    Grow,
+    /// To cover a conductive coat with its first metal.
+    Cover,
+}
+
+impl Purpose {
+    fn is_grow(&self) -> bool {
+        *self == Self::Grow
+    }
+}
+
+/// The words for what a step is for.
+pub const PURPOSES: [(&str, Purpose); 2] = [("grow", Purpose::Grow), ("cover", Purpose::Cover)];
 
 /// Pieces in a bath.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -85,6 +108,8 @@ pub enum Until {
     Wear(Wear),
     /// At a time of day, `16:20`; the next one after the step's start.
     Clock(String),
+    /// When the coat is covered: as long as its kind usually takes.
+    Covered,
 }
 
 /// How long a finish shall last.
@@ -179,6 +204,9 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Step>
         id,
         places,
         kind: kind.unwrap_or(Process::Electroform),
+        purpose: node
+            .word("purpose", &PURPOSES, problems)
+            .unwrap_or_default(),
         stirring: node
             .word("stirring", &STIRRINGS, problems)
             .unwrap_or_default(),
@@ -218,6 +246,9 @@ fn drive(node: &mut Node<'_>, problems: &mut Problems) -> Option<Drive> {
 
 fn until(node: &mut Node<'_>, problems: &mut Problems) -> Option<Until> {
     let at = node.path.child("until");
+    if node.get("until")? == "covered" {
+        return Some(Until::Covered);
+    }
     let mut node = node.group("until", problems)?;
     let keys = [
         fields::UNTIL_TIME.key,

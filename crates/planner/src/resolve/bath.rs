@@ -23,8 +23,11 @@ impl Resolver<'_> {
         }
         let counter_path = path.child("counter");
         let counter = bath.counter.as_ref();
+        let form = counter.and_then(|c| c.form.as_ref());
+        let gap = form.and_then(|f| facing::gap(f, self.job, &bath.id));
         let distance = counter
             .and_then(|c| c.distance)
+            .or(gap.filter(|g| g.si() > 0.0))
             .map(|d| self.given(counter_path.child("distance"), d, Spread::None, ANY));
         let volume = bath.volume.map(|v| {
             self.given(
@@ -67,9 +70,32 @@ impl Resolver<'_> {
             volume,
             counter: self.counter_material(bath, &counter_path),
             over_bar: counter.and_then(|c| c.over_bar),
-            facing: counter.and_then(|c| c.facing),
+            facing: self.facing(bath, form, &counter_path),
+            gap,
+            surface: bath.surface,
+            heater: bath.heater,
             metals: Vec::new(),
         })
+    }
+
+    /// The counter electrode's facing area: as given, else from what it is. A vessel serves where the work dissolves.
+    fn facing(
+        &mut self,
+        bath: &Bath,
+        form: Option<&crate::job::Form>,
+        at: &FieldPath,
+    ) -> Option<quantity::CounterArea> {
+        let counter = bath.counter.as_ref()?;
+        let form = form.filter(|_| counter.facing.is_none());
+        let Some(form) = form else {
+            return counter.facing;
+        };
+        let id = counter.material.as_deref();
+        let found = facing::area(form, id.and_then(material_of));
+        if found.is_none() && id.is_none() {
+            self.problem(at.child("material"), ProblemKind::Missing);
+        }
+        found
     }
 
     /// Whether the person gave an efficiency. Of laying metal down none is above 1: such a one is refused, and the

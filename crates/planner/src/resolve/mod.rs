@@ -9,11 +9,13 @@ mod supply;
 use crate::answer::{Counts, Origin};
 use crate::arrangement;
 use crate::clock::{Local, time_of_day};
+use crate::cover;
+use crate::facing;
 use crate::fields;
 use crate::inputs::{Input, InputId, InputList};
 use crate::job::{
     Base, Bath, Bench, Drive, Extent, Faces, Job, Method, Model, OwnAlloy, OwnSolution, Piece,
-    Place, Sides, Step, Supply, Switch, Until,
+    Place, Purpose, Sides, Step, Supply, Switch, Until,
 };
 use crate::moved::{Moved, OwnFault, deposited_on_counter};
 use crate::path::FieldPath;

@@ -39,6 +39,7 @@ impl Resolver<'_> {
             .flat_map(|v| &v.pieces)
             .map(|p| &plan.pieces[*p])
             .collect();
+        let covers = self.covers(step, &pieces, &path);
         let until = self.until(step, bath, plan.start.is_some(), &pieces, &vessels, &path);
         let use_band = match step.until {
             Some(Until::Use(of)) => bath
@@ -57,7 +58,25 @@ impl Resolver<'_> {
             until,
             use_band,
             ceiling: step.ceiling,
+            covers,
         }
+    }
+
+    /// The slowest coat among the pieces of a step that is there to cover it; one without a coat is a slip.
+    fn covers(
+        &mut self,
+        step: &Step,
+        pieces: &[&PlanPiece],
+        path: &FieldPath,
+    ) -> Option<crate::job::Coat> {
+        if step.purpose != Purpose::Cover {
+            return None;
+        }
+        let coat = cover::slowest(pieces.iter().copied());
+        if coat.is_none() && !pieces.is_empty() {
+            self.problem(path.child("purpose"), ProblemKind::Contradiction);
+        }
+        coat
     }
 
     /// Laying metal down and taking it away are two solutions' work, and two jobs'.
@@ -216,6 +235,17 @@ impl Resolver<'_> {
                 None
             }
             Some(Until::Time(t)) => Some(PlanUntil::Time(*t)),
+            Some(Until::Covered) => {
+                let Some(coat) = cover::slowest(pieces.iter().copied()) else {
+                    if !pieces.is_empty() {
+                        self.problem(at, ProblemKind::Contradiction);
+                    }
+                    return None;
+                };
+                let takes = cover::takes(coat);
+                self.catalogued(path.child("covering"), &takes, ANY)
+                    .map(PlanUntil::Covered)
+            }
             Some(Until::Mean(t)) if etches => Some(PlanUntil::Depth(*t)),
             Some(Until::Mean(t)) => Some(PlanUntil::Mean(*t)),
             Some(Until::Mass(m)) => Some(PlanUntil::Mass(*m)),

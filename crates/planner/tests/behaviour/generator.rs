@@ -7,10 +7,10 @@ use geometry::Shape;
 use planner::FieldPath;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
-    Area, Artwork, Assume, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter, Drive,
-    Effects, Extent, Faces, Fit, FixedSetting, Hanger, Holds, InBath, Job, Lead, Method, Moment,
-    Own, OwnAlloy, OwnPart, OwnSolution, Part, Piece, Place, Price, SpreadAt, Start, Step, Stock,
-    Supply, Switch, Until, Use, VoltBench, Wear, piece,
+    Area, Artwork, Assume, Attend, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter, Drive,
+    Effects, Extent, Faces, Fit, FixedSetting, Form, Hanger, Holds, InBath, Job, Lead, Method,
+    Moment, Own, OwnAlloy, OwnPart, OwnSolution, Part, Piece, Place, Price, Purpose, SpreadAt,
+    Start, Step, Stock, Supply, Switch, Until, Use, VoltBench, Wear, piece,
 };
 use planner::uses;
 use proptest::option::of;
@@ -482,27 +482,34 @@ fn bath(bathed: &Bathed) -> BoxedStrategy<Bath> {
             of(within(&fields::DISTANCE)),
             of(within(&fields::OVER_BAR)),
             of(select(arrangements.to_vec())),
+            of(form()),
         )),
+        (of(within(&fields::SURFACE)), of(within(&fields::HEATER))),
     )
-        .prop_map(move |(volume, passed, holds, counter)| Bath {
-            id: "b1".to_owned(),
-            solution: solution.clone(),
-            volume,
-            passed,
-            holds: holds
-                .into_iter()
-                .map(|(metal, now, floor)| Holds { metal, now, floor })
-                .collect(),
-            counter: counter.map(
-                |(material, facing, distance, over_bar, arrangement)| Counter {
-                    over_bar,
-                    material,
-                    facing,
-                    distance,
-                    arrangement,
-                },
-            ),
-        })
+        .prop_map(
+            move |(volume, passed, holds, counter, (surface, heater))| Bath {
+                id: "b1".to_owned(),
+                solution: solution.clone(),
+                volume,
+                passed,
+                holds: holds
+                    .into_iter()
+                    .map(|(metal, now, floor)| Holds { metal, now, floor })
+                    .collect(),
+                counter: counter.map(
+                    |(material, facing, distance, over_bar, arrangement, form)| Counter {
+                        over_bar,
+                        form: form.filter(|_| material.is_some()),
+                        material,
+                        facing,
+                        distance,
+                        arrangement,
+                    },
+                ),
+                surface,
+                heater,
+            },
+        )
         .boxed()
 }
 
@@ -590,6 +597,7 @@ fn step(
                 id: String::new(),
                 places: Vec::new(),
                 kind,
+                purpose: Default::default(),
                 stirring,
                 temperature,
                 ceiling,
@@ -598,6 +606,49 @@ fn step(
             },
         )
         .boxed()
+}
+
+fn attend() -> BoxedStrategy<Attend> {
+    let due = (1..=28u32, 0..24u32, 0..60u32)
+        .prop_map(|(d, h, m)| format!("2026-05-{d:02}T{h:02}:{m:02}"));
+    (
+        of(within(&fields::SESSION)),
+        of(within(&fields::BETWEEN)),
+        of(due),
+        of(within(&fields::CURE)),
+        of(within(&fields::DRY)),
+    )
+        .prop_map(|(session, between, due, cure, dry)| Attend {
+            session,
+            between,
+            due,
+            cure,
+            dry,
+        })
+        .boxed()
+}
+
+fn form() -> BoxedStrategy<Form> {
+    let height = || within(&fields::PLATE_HEIGHT);
+    prop_oneof![
+        (
+            within(&fields::PLATE_WIDTH),
+            height(),
+            counted(&fields::PLATES)
+        )
+            .prop_map(|(width, height, plates)| Form::Plate {
+                width,
+                height,
+                plates
+            }),
+        (within(&fields::COIL_WIRE), within(&fields::COIL_LENGTH))
+            .prop_map(|(wire_d, length)| Form::Coil { wire_d, length }),
+        (within(&fields::SCRAP), within(&fields::SCRAP_STOCK))
+            .prop_map(|(mass, thickness)| Form::Scrap { mass, thickness }),
+        (within(&fields::VESSEL_D), height())
+            .prop_map(|(diameter, height)| Form::Vessel { diameter, height }),
+    ]
+    .boxed()
 }
 
 fn bench() -> BoxedStrategy<Bench> {
@@ -754,11 +805,35 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
         prop::collection::vec(own_spread(bathed), 0..3),
         of(within(&fields::PRICE)),
         (own_alloy(), prop::bool::weighted(0.3)),
-        start(),
+        (
+            start(),
+            of(attend()),
+            any::<bool>(),
+            prop::bool::weighted(0.3),
+        ),
     )
         .prop_map(
-            move |(pieces, bath, steps, bench, mut assume, spreads, price, (alloy, all), start)| {
+            move |(
+                pieces,
+                bath,
+                steps,
+                bench,
+                mut assume,
+                spreads,
+                price,
+                (alloy, all),
+                (start, attend, covers, covered),
+            )| {
                 let (pieces, mut steps) = put_together(pieces, steps);
+                let coated = |p: &Piece| matches!(p.base, Some(Base::Nonconductor(_)));
+                if pieces.iter().any(coated) {
+                    if covers {
+                        steps[0].purpose = Purpose::Cover;
+                    }
+                    if covered {
+                        steps[0].until = Some(Until::Covered);
+                    }
+                }
                 // All the supply gives, where that is known.
                 if all && bench.as_ref().is_some_and(|b| b.highest.is_some()) {
                     steps[0].drive = Some(Drive::AllSupply);
@@ -787,6 +862,7 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
                         })
                         .collect(),
                     start: Some(start),
+                    attend,
                     ..Job::default()
                 }
             },

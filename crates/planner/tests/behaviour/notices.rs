@@ -119,11 +119,20 @@ fn every_notice_names_a_step_a_piece_or_the_bath() {
             .flat_map(|key| list(&answer, key))
         {
             let at = notice["at"].as_str().unwrap_or_default();
-            let known = ["steps/s1", "pieces/p1", "baths/b1/solution", "pieces/p2"].contains(&at);
-            let of_the_bath = ["holds/", "volume", "counter/"].iter().any(|key| {
-                at.strip_prefix("baths/b1/")
-                    .is_some_and(|rest| rest.starts_with(key))
-            });
+            let known = [
+                "steps/s1",
+                "pieces/p1",
+                "baths/b1/solution",
+                "pieces/p2",
+                "attend/due",
+            ]
+            .contains(&at);
+            let of_the_bath = ["holds/", "volume", "counter/", "heater"]
+                .iter()
+                .any(|key| {
+                    at.strip_prefix("baths/b1/")
+                        .is_some_and(|rest| rest.starts_with(key))
+                });
             assert!(known || of_the_bath, "{}: {notice}", row["case"]);
         }
     }

@@ -156,7 +156,9 @@ fn a_job_without_any_uncertain_input_has_no_width() {
     crate::support::walk(&answer, "", &mut |at, value| {
         let Some(map) = value.as_object() else { return };
         for (key, likely) in map {
-            if let Some(unit) = key.strip_prefix("likely_") {
+            // What a meter shows over the hours and what a room takes vary by themselves.
+            let of_the_room = ["/meter/", "/warmth/"].iter().any(|part| at.contains(part));
+            if let Some(unit) = key.strip_prefix("likely_").filter(|_| !of_the_room) {
                 assert_eq!(Some(likely), map.get(&format!("low_{unit}")), "{at}");
                 assert_eq!(Some(likely), map.get(&format!("high_{unit}")), "{at}");
             }

@@ -22,7 +22,7 @@ impl Shown {
         all.push(words::set_current(&current));
         all.extend(step.entry.map(|e| words::entry(e).to_owned()));
         all.push(words::first_minute(&current, ceiling.map(|c| &c.expected)));
-        if self.answer.steps.len() > 1 {
+        if self.covers(step) {
             all.push(words::COVERS.to_owned());
         }
         all

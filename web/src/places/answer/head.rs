@@ -11,8 +11,18 @@ pub fn head(shown: &Shown) -> Html {
     let Some(setting) = shown.now() else {
         return nothing(shown);
     };
-    let (figure, unit) = number::current_parts(setting.set, shown.display);
-    let ceiling = shown.answer.steps.first().and_then(|s| s.ceiling.known());
+    let step = shown.answer.steps.first();
+    let volts = step.and_then(|s| s.set_volts);
+    let ceiling = step.and_then(|s| s.ceiling.known());
+    let (figure, unit) = match volts {
+        Some(volts) => (number::hundredth_volts(volts), "V"),
+        None => number::current_parts(setting.set, shown.display),
+    };
+    // Beside it the ceiling; of a supply that holds the volts what then flows.
+    let second = match volts {
+        Some(_) => Some((words::FLOWS, number::current_parts(setting.set, None))),
+        None => ceiling.map(|c| (words::CEILING, (number::tenth_volts(c.set), "V"))),
+    };
     html! {
         <>
             if shown.stands_in {
@@ -23,10 +33,10 @@ pub fn head(shown: &Shown) -> Html {
                     <span class="over">{ words::SET_NOW }</span>
                     <span class="number" id="set">{ figure }<span class="unit">{ "\u{a0}" }{ unit }</span></span>
                 </p>
-                if let Some(ceiling) = ceiling {
+                if let Some((over, (figure, unit))) = second {
                     <p class="figure second">
-                        <span class="over">{ words::CEILING }</span>
-                        <span class="number">{ number::tenth_volts(ceiling.set) }<span class="unit">{ "\u{a0}V" }</span></span>
+                        <span class="over">{ over }</span>
+                        <span class="number">{ figure }<span class="unit">{ "\u{a0}" }{ unit }</span></span>
                     </p>
                 }
             </div>

@@ -1,12 +1,16 @@
 //! What holds the job back, what no field can show, and the hazards.
 
 use super::Shown;
+use crate::browser::{focus_in_place, use_ways};
 use crate::parts::card::card;
 use crate::parts::list::items;
 use crate::parts::note::{Weight, note, octagon};
-use crate::words;
+use crate::places::ask::Ask;
+use crate::state::{Action, ways};
+use crate::words::{self, ways as said_of};
 use planner::answer::{Caution, Limit, When};
-use planner::{FieldPath, Problem};
+use planner::{FieldPath, Job, Problem, WayOut};
+use std::rc::Rc;
 use yew::prelude::*;
 
 /// The names of the pieces at these addresses before what is said of them, where not all pieces share it.
@@ -19,33 +23,114 @@ fn named(shown: &Shown, at: impl Iterator<Item = FieldPath>, said: String) -> St
     }
 }
 
-/// What holds the job back: statement and way out, each once.
-pub(super) fn said(shown: &Shown) -> Vec<(String, String)> {
-    let limits = &shown.answer.limits;
+/// What holds the job back, each kind once: all limits of that kind.
+fn grouped(shown: &Shown) -> Vec<Vec<&Limit>> {
     // Two steps or pieces with the same complaint are one note.
-    let alike = |a: &Limit, b: &Limit| a.kind == b.kind && a.note == b.note;
-    let mut all = Vec::new();
-    for (n, first) in limits.iter().enumerate() {
-        if limits[..n].iter().any(|l| alike(l, first)) {
-            continue;
+    let mut all: Vec<Vec<&Limit>> = Vec::new();
+    for limit in &shown.answer.limits {
+        let alike = |same: &&mut Vec<&Limit>| {
+            same.first()
+                .is_some_and(|l| l.kind == limit.kind && l.note == limit.note)
+        };
+        match all.iter_mut().find(alike) {
+            Some(same) => same.push(limit),
+            None => all.push(vec![limit]),
         }
-        let same: Vec<&Limit> = limits.iter().filter(|l| alike(l, first)).collect();
-        let (statement, then) = words::limit(&same);
-        let at = same.iter().map(|l| l.at.clone());
-        all.push((named(shown, at, statement), then));
     }
     all
 }
 
-/// What holds the job back.
-pub fn limits(shown: &Shown) -> Html {
+/// Limits of one kind: statement and way out.
+fn statement(shown: &Shown, same: &[&Limit]) -> (String, String) {
+    let (statement, then) = words::limit(same);
+    let at = same.iter().map(|l| l.at.clone());
+    (named(shown, at, statement), then)
+}
+
+/// What holds the job back: statement and way out, each once.
+pub(super) fn said(shown: &Shown) -> Vec<(String, String)> {
+    let all = grouped(shown);
+    all.iter().map(|same| statement(shown, same)).collect()
+}
+
+/// What the part needs.
+#[derive(Properties, PartialEq)]
+pub struct LimitsProps {
+    /// The answer.
+    pub shown: Shown,
+    /// The draft and the ways to change it.
+    pub ask: Ask,
+    /// The job as read.
+    pub job: Rc<Job>,
+}
+
+/// What holds the job back, each with what would lift it, one tap from being tried.
+#[component]
+pub fn Limits(props: &LimitsProps) -> Html {
+    let LimitsProps { shown, ask, job } = props;
+    let ways = use_ways(job, !shown.answer.limits.is_empty());
+    let tried = ask.state.has_tried();
+    let (all, undo) = (use_node_ref(), use_node_ref());
+    let was = use_mut_ref(|| false);
+    {
+        // What was tapped is gone: who cannot see it must not be lost with it.
+        let (all, undo) = (all.clone(), undo.clone());
+        use_effect_with(tried, move |tried| {
+            if was.replace(*tried) != *tried {
+                focus_in_place(if *tried { &undo } else { &all });
+            }
+        });
+    }
+    let onclick = ask.act.reform(|_: MouseEvent| Action::Undid);
     html! {
-        <div class="limits">
-            for (statement, then) in said(shown) {
-                { note(Weight::Look, &statement, &then) }
+        <div class="limits" tabindex="-1" ref={all}>
+            if tried {
+                <div class="note" data-kind="quiet">
+                    <p>{ said_of::TRIED }</p>
+                    <button type="button" class="link" ref={undo} {onclick}>{ words::UNDO }</button>
+                </div>
+            }
+            for same in grouped(shown) {
+                { limit(shown, ask, &ways, &same) }
             }
         </div>
     }
+}
+
+/// How many ways out of one limit stand on the page: the nearest at hand.
+const MOST: usize = 4;
+
+fn limit(shown: &Shown, ask: &Ask, ways: &[WayOut], same: &[&Limit]) -> Html {
+    let (statement, then) = statement(shown, same);
+    let lifts = |w: &&WayOut| {
+        same.first()
+            .is_some_and(|l| l.kind == w.lifts && l.at == w.at)
+    };
+    let found = ways.iter().filter(lifts).take(MOST);
+    let buttons: Vec<Html> = found.filter_map(|w| way(ask, w)).collect();
+    html! {
+        <>
+            { note(Weight::Look, &statement, &then) }
+            if !buttons.is_empty() {
+                <ul class="ways" aria-label={said_of::WAYS}>{ buttons }</ul>
+            }
+        </>
+    }
+}
+
+fn way(ask: &Ask, way: &WayOut) -> Option<Html> {
+    let texts = ways::texts(&ask.state.draft, way)?;
+    let onclick = ask
+        .act
+        .reform(move |_: MouseEvent| Action::Tried(texts.clone()));
+    Some(html! {
+        <li>
+            <button type="button" class="piece" {onclick}>
+                <span>{ said_of::what(way) }</span>
+                <span class="soft">{ said_of::then(way) }</span>
+            </button>
+        </li>
+    })
 }
 
 /// Problems that no field on the page can show.

@@ -1,24 +1,30 @@
 //! The answer as an instruction: what to do now is the largest thing on the page.
 
+mod bath;
 mod course;
 mod density;
 mod first;
 mod head;
 mod limits;
+mod meter;
 mod outcome;
+mod series;
 mod text;
 mod turns;
 mod wall;
 
+pub use bath::bath;
 pub use course::course;
 pub use density::density;
 pub use first::first;
 pub use head::head;
-pub use limits::{cautions, limits, problems};
+pub use limits::{Limits, cautions, problems};
+pub use meter::meter;
+pub use series::series;
 pub use wall::wall;
 
 use crate::words::{self, number};
-use planner::answer::{Answer, PieceAnswer, Setting, StepAnswer};
+use planner::answer::{Answer, Moment, PieceAnswer, Setting, StepAnswer};
 use planner::job::Start;
 use planner::{FieldPath, Maybe};
 use quantity::{Current, Quantity, Range, Thickness};
@@ -37,8 +43,10 @@ pub struct Shown {
     pub start: Option<Start>,
     /// What the piece is made of, for the drawing.
     pub core: &'static str,
-    /// The labels of the pieces, in the answer's order; empty for one without.
-    pub labels: Vec<String>,
+    /// What the pieces are called, in the answer's order.
+    pub names: Vec<String>,
+    /// The solution of each step, in words, by the step's id.
+    pub baths: Vec<(String, String)>,
 }
 
 /// An answer is made once for a job: another one is another answer.
@@ -49,7 +57,8 @@ impl PartialEq for Shown {
             && self.display == other.display
             && self.start == other.start
             && self.core == other.core
-            && self.labels == other.labels
+            && self.names == other.names
+            && self.baths == other.baths
     }
 }
 
@@ -69,7 +78,7 @@ impl Shown {
 
     /// What piece `n` is called.
     fn name(&self, n: usize) -> String {
-        words::piece_name(self.labels.get(n).map_or("", String::as_str), n)
+        self.names.get(n).cloned().unwrap_or_default()
     }
 
     /// What the piece at an address is called, where there are several.
@@ -82,11 +91,21 @@ impl Shown {
 
     /// The moment a step ends, on the wall clock where it is known.
     fn moment(&self, step: &StepAnswer) -> Option<String> {
-        let ends = step.ends.known()?;
-        Some(match (&ends.local, &self.start) {
+        self.clock(step.ends.known())
+    }
+
+    fn clock(&self, moment: Option<&Moment>) -> Option<String> {
+        let moment = moment?;
+        Some(match (&moment.local, &self.start) {
             (Some(local), Some(start)) => number::moment(local, &start.local),
-            _ => number::time(ends.after),
+            _ => number::time(moment.after),
         })
+    }
+
+    /// The bath a step runs in, in words.
+    fn bath_of(&self, step: &str) -> Option<&str> {
+        let found = self.baths.iter().find(|(id, _)| id == step);
+        found.map(|(_, bath)| bath.as_str())
     }
 
     /// Current, time and thickness in a line, for the strip and for those who listen.

@@ -19,6 +19,16 @@ pub fn outcome(shown: &Shown) -> Html {
                     { sentence(piece) }
                 }
             }
+            for n in 0..pieces.len() {
+                if let Some(layers) = shown.layers(n) {
+                    <p class="soft">
+                        if shown.several() {
+                            { shown.name(n) }{ ": " }
+                        }
+                        { layers }
+                    </p>
+                }
+            }
             if etches {
                 <p class="soft">{ words::LEADS }</p>
             }

@@ -1,0 +1,169 @@
+//! Words of the meters, of covering a coat, and of the bath beside the work.
+
+use super::number;
+use planner::cover::Covering;
+use planner::meter::{Alarm, AlarmKind, Meter};
+use planner::warmth::Warmth;
+use quantity::{Current, Quantity, Range, Ratio, Time, Voltage};
+
+/// Heading of the meters.
+pub const METER: &str = "What the meters should show";
+/// Heading of a step that covers the coat.
+pub const COVERING: &str = "While it covers";
+/// Before the readings that mean something is wrong.
+pub const ALARMS: &str = "Something is wrong where the volts stand:";
+/// Heading of the bath.
+pub const BATH: &str = "The bath by itself";
+
+/// Names of what is told of a bath.
+pub mod term {
+    /// Metal it holds after.
+    pub const AFTER: &str = "holds after";
+    /// Jobs until it must be renewed.
+    pub const JOBS: &str = "jobs like this until it is low";
+    /// What the counter electrode loses.
+    pub const COUNTER_LOSES: &str = "Counter electrode loses";
+    /// What it gains.
+    pub const COUNTER_GAINS: &str = "Counter electrode gains";
+    /// Its area over the work's.
+    pub const RATIO: &str = "Counter electrode over work";
+    /// Density on it.
+    pub const DENSITY: &str = "Density on it";
+    /// Its facing area.
+    pub const FACING: &str = "It faces the work with";
+    /// Current through the volume.
+    pub const LOAD: &str = "Current through a litre";
+    /// Warmer than the room.
+    pub const WARMER: &str = "Warmer than the room at the end";
+    /// Water gone.
+    pub const WATER: &str = "Water that dries away";
+    /// Heater that holds it.
+    pub const HOLDS: &str = "Heater that keeps it warm";
+    /// Time the heater takes.
+    pub const WARMS: &str = "Your heater warms it in";
+}
+
+fn volts(v: Voltage) -> String {
+    number::tenth_volts(v)
+}
+
+fn between<Q: Quantity>(r: &Range<Q>, say: impl Fn(Q) -> String) -> String {
+    [say(r.low), say(r.high)].join(" to ")
+}
+
+/// How a coat is covered: how long it takes, what flows first, below what it stalls.
+pub fn covering(c: &Covering) -> Vec<String> {
+    let mut all = vec![format!(
+        "Real coats like this take {} to be covered.",
+        between(&c.usual, number::time)
+    )];
+    if let Some(first) = c.first {
+        all.push(format!(
+            "At the first touch about {} flow under the ceiling; it rises by itself.",
+            number::current(first, None)
+        ));
+    }
+    if let Some(stalls) = c.stalls_below {
+        all.push(format!(
+            "A current below {} never covers all of it: the plated part takes the whole.",
+            number::current(stalls, None)
+        ));
+    }
+    all
+}
+
+/// Instead of a ceiling: moments and currents.
+pub fn by_hand(moments: &str) -> String {
+    format!("By hand instead: {moments}.")
+}
+
+/// What the voltmeter shows first and at the end.
+pub fn readings(m: &Meter) -> String {
+    format!(
+        "About {} V in the first minute ({}), {} V at the end ({}).",
+        volts(m.first_minute.likely),
+        between(&m.first_minute, volts),
+        volts(m.at_end.likely),
+        between(&m.at_end, volts)
+    )
+}
+
+/// Where the ceiling is reached.
+pub fn bites(r: &Range<Current>) -> String {
+    let say = |c| number::current(c, None);
+    format!(
+        "The ceiling is reached at about {} ({}): more will not flow. Nearer electrodes or a higher ceiling lift it.",
+        say(r.likely),
+        between(r, say)
+    )
+}
+
+/// A reading that means something is wrong.
+pub fn alarm(a: &Alarm) -> String {
+    let get = |name: &str| {
+        a.numbers
+            .iter()
+            .find(|n| n.name == name)
+            .map(|n| n.value.si)
+    };
+    let v = |name: &str| volts(Voltage::of_si(get(name).unwrap_or_default())) + "\u{a0}V";
+    let within = number::time(Time::seconds(get("within").unwrap_or_default()));
+    match a.kind {
+        AlarmKind::AtCeiling => format!(
+            "at the ceiling ({}), or rise in the first minute: contact, clip, polarity",
+            v("above")
+        ),
+        AlarmKind::NoFall => format!(
+            "still at {} after {within}: the coat, or its contact",
+            v("above")
+        ),
+        AlarmKind::Rising => format!(
+            "above {} {within} later: a film on the anode, or salt",
+            v("above")
+        ),
+        AlarmKind::Passive => format!("above {}: the anode has gone passive", v("above")),
+        AlarmKind::Short => format!(
+            "suddenly below {}: a short, or a tree that touches",
+            v("below")
+        ),
+        AlarmKind::Half => format!("near {}: twice the area you said, or a short", v("near")),
+        AlarmKind::Twice => format!(
+            "near {}: half the area, a contact, a cold bath or one low in acid",
+            v("near")
+        ),
+    }
+}
+
+/// How much more area there is at the end.
+pub fn fatter(r: Ratio) -> String {
+    format!(
+        "It grows fatter: at the end {} times the area, so much less is the density at the same current.",
+        number::short(r.si(), 3)
+    )
+}
+
+/// By how much a bath is warmer, and how warm it would get.
+pub fn warmer(w: &Warmth) -> String {
+    let kelvin = |t: quantity::TemperatureDifference| number::significant(t.si(), 2) + "\u{a0}K";
+    format!(
+        "{} ({})",
+        kelvin(w.at_end.likely),
+        between(&w.at_end, kelvin)
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_alarm_has_words() {
+        for kind in AlarmKind::ALL {
+            let said = alarm(&Alarm {
+                kind: *kind,
+                numbers: Vec::new(),
+            });
+            assert!(said.len() > 20, "{kind:?}");
+        }
+    }
+}
