@@ -6,6 +6,7 @@ mod bad_input;
 mod driver;
 mod first_answer;
 mod frozen;
+mod keyboard;
 mod layout;
 mod manners;
 mod offline;

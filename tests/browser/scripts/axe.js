@@ -18,7 +18,10 @@ return axe
       for (const rule of rules) {
         for (const node of rule.nodes) {
           const more = name === "violation" ? " " + node.failureSummary.replace(/\s+/g, " ") + " " + node.html.slice(0, 160) : "";
-          lines.add(`${name} ${rule.id} ${kind(node.target[0])}${more}`);
+          // Why it is undecided, where the rule says so; else which element.
+          const key = node.any.map((check) => check.data && check.data.messageKey).find(Boolean);
+          const where = name === "undecided" && key ? key : kind(node.target[0]);
+          lines.add(`${name} ${rule.id} ${where}${more}`);
         }
       }
     }

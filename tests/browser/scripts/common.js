@@ -7,7 +7,7 @@ const seen = (e) => {
   return box.width > 1 && box.height > 1;
 };
 // While a dialogue is open nothing behind it counts.
-const dialog = document.querySelector("[role=dialog]");
+const dialog = document.querySelector("dialog");
 const root = dialog || document.body;
 const name = (e) => `${e.localName}${e.id ? "#" + e.id : ""}${e.className && e.className.trim ? "." + e.className.trim().replace(/\s+/g, ".") : ""}`;
 const short = (text) => text.trim().replace(/\s+/g, " ").slice(0, 50);

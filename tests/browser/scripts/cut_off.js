@@ -7,7 +7,7 @@ const all = [];
 for (const node of texts()) {
   const own = node.parentElement;
   // A formula that is too wide is scrolled in its own line; a text to copy in its own frame.
-  const scrolls = own.closest("math, pre");
+  const scrolls = own.closest(arguments[0] === "large" ? "math, pre, table.pieces" : "math, pre");
   const box = scrolls ? scrolls.parentElement : own.closest(BOXES);
   for (const r of rects(node)) {
     const line = `${name(own)} “${short(node.data)}”`;
@@ -15,7 +15,7 @@ for (const node of texts()) {
     const high = Math.max(4, 0.2 * r.height);
     if (!scrolls) {
       if (r.left < -1 || r.right > document.documentElement.clientWidth + 1) found.push(`${line} leaves the window`);
-      if (box) {
+      if (box && !box.matches("dialog")) {
         const b = box.getBoundingClientRect();
         if (r.left < b.left - 1 || r.right > b.right + 1 || (!own.closest("svg") && (r.top < b.top - high || r.bottom > b.bottom + high)))
           found.push(`${line} stands out of ${name(box)}`);
@@ -25,7 +25,7 @@ for (const node of texts()) {
         if (style.overflowX === "visible" && style.overflowY === "visible") continue;
         const b = e.getBoundingClientRect();
         if (style.overflowX !== "visible" && (r.left < b.left - 1 || r.right > b.right + 1)) found.push(`${line} is cut off by ${name(e)}`);
-        const scrollable = /auto|scroll/.test(style.overflowY);
+        const scrollable = /auto|scroll/.test(style.overflowY); // what scrolls downwards is reached
         if (!scrollable && style.overflowY !== "visible" && (r.top < b.top - high || r.bottom > b.bottom + high)) found.push(`${line} is cut off by ${name(e)}`);
       }
       all.push([node, r, line]);

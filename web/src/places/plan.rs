@@ -46,7 +46,7 @@ pub fn Plan(props: &PlanProps) -> Html {
     html! {
         <main class="plan">
             <h1 class="unseen">{ words::PAGE }</h1>
-            <div class="give">
+            <div class="give" tabindex="0" role="region" aria-label={words::ANSWER}>
                 <section class="answer" ref={props.head.clone()} data-stands-in={shown.stands_in.to_string()}>
                     { answer::head(shown) }
                 </section>

@@ -47,6 +47,8 @@ pub const CHANGE: &str = "Change";
 pub const DONE: &str = "Done";
 /// Heading of the set-up.
 pub const SETUP: &str = "Bath, supply, coat";
+/// Name of the part that answers, which scrolls by itself on a wide window.
+pub const ANSWER: &str = "The answer";
 /// Heading of the drawing.
 pub const WALL: &str = "The layer, to scale";
 /// Heading of what an etch makes of a sheet.
