@@ -7,6 +7,7 @@ mod head;
 mod limits;
 mod outcome;
 mod series;
+mod sessions;
 mod text;
 mod turns;
 mod wall;
@@ -15,8 +16,9 @@ pub use course::course;
 pub use density::density;
 pub use first::first;
 pub use head::head;
-pub use limits::{Limits, cautions, problems};
+pub use limits::{Limits, cautions, problems, said as limits};
 pub use series::series;
+pub use sessions::{again, sessions, stretches};
 pub use wall::wall;
 
 use crate::words::{self, number};
