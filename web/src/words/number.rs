@@ -298,7 +298,7 @@ pub fn moment(local: &str, start: &str) -> String {
 }
 
 /// Day of the week, 0 = Monday, of `2026-05-01` (Zeller's congruence).
-fn weekday_index(day: &str) -> usize {
+pub(super) fn weekday_index(day: &str) -> usize {
     let parts: Vec<i64> = day.split('-').filter_map(|p| p.parse().ok()).collect();
     let [y, m, d] = parts[..] else { return 0 };
     let (y, m) = if m < 3 { (y - 1, m + 12) } else { (y, m) };
