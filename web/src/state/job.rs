@@ -7,7 +7,7 @@ use super::entries;
 use super::kinds;
 use super::pieces;
 use super::units::Units;
-use planner::fields::{self, CountField, Field};
+use planner::fields::{self, Bare, CountField, Field};
 use planner::job::{
     Area, Artwork, Assume, Base, Bath, Bench, Coat, Coated, Counter, Drive, Extent, Fit, Hanger,
     Holds, InBath, Lead, Method, Model, NIGHT_FROM, NIGHT_TO, Part, Piece, Place, Price, Resist,
@@ -15,7 +15,7 @@ use planner::job::{
 };
 use planner::solution::Solution;
 use planner::{Arrangement, Catalogue, FieldPath, Job, Opening, Problem, Process};
-use quantity::{AnyQuantity, Length, Quantity};
+use quantity::{AnyQuantity, Length, Quantity, Unit};
 
 /// A job and how it was read.
 #[derive(Clone, Debug, PartialEq)]
@@ -114,8 +114,20 @@ impl Reader<'_> {
 
     fn number<Q: Quantity>(&mut self, field: &Field<Q>, address: &str) -> Option<Q> {
         let unit = entries::unit_in(self.units, field);
+        let found = self.any_number(field.bare(), unit, address);
+        found.map(|q| Q::from_si(q.si))
+    }
+
+    /// Once for all kinds of number.
+    #[inline(never)]
+    fn any_number(
+        &mut self,
+        field: Bare,
+        unit: &'static Unit,
+        address: &str,
+    ) -> Option<AnyQuantity> {
         self.stand_in(address, |text, path| {
-            field.read_text_in(unit, text, path).map(|r| r.value)
+            field.read_text(unit, text, path).map(|r| r.value)
         })
     }
 
