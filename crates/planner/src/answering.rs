@@ -200,7 +200,7 @@ impl Builder<'_> {
 
     /// The expected volts, rounded up to a tenth, at most what the supply has.
     fn ceiling(&self, n: usize, ranges: &Ranges) -> Option<Ceiling> {
-        let grows = cover::ceiling_of(self.plan, n);
+        let grows = cover::ceiling_of(self.plan, self.likely, n);
         let expected: Range<Voltage> = ranges.step(grows, OfStep::Volts)?;
         // A hair under a whole tenth is that tenth.
         let tenths = (expected.likely.si() * 10.0 - 1e-9).ceil();

@@ -158,10 +158,14 @@ pub(crate) fn advised(
     Some((i, Ruling::Covering))
 }
 
-/// Which step's volts are the ceiling of step `n`: on graphite those of the growth after it.
-pub(crate) fn ceiling_of(plan: &Plan, n: usize) -> usize {
+/// Which step's volts are the ceiling of step `n`: on graphite those of the growth after it, unless covering itself must
+/// take more so as not to stall.
+pub(crate) fn ceiling_of(plan: &Plan, likely: &Run, n: usize) -> usize {
+    let volts = |n: usize| likely.steps[n].volts.map_or(0.0, Quantity::si);
     match plan.steps[n].covers {
-        Some(coat) if !is_metal(coat) => growth(plan, n).unwrap_or(n),
+        Some(coat) if !is_metal(coat) => growth(plan, n)
+            .filter(|m| volts(*m) > volts(n))
+            .unwrap_or(n),
         _ => n,
     }
 }

@@ -35,7 +35,7 @@ impl<Q: Quantity> Field<Q> {
     }
 
     /// The declaration without its kind.
-    pub(crate) fn bare(&self) -> Bare {
+    pub fn bare(&self) -> Bare {
         Bare {
             key: self.key,
             key_unit: Q::KEY_UNIT,
@@ -92,8 +92,8 @@ impl<Q: Quantity> Field<Q> {
 }
 
 /// A declaration without its kind: reading is done once for all kinds, not in a copy for each.
-#[derive(Clone, Copy)]
-pub(crate) struct Bare {
+#[derive(Clone, Copy, Debug)]
+pub struct Bare {
     pub(crate) key: &'static str,
     key_unit: &'static str,
     units: &'static [Unit],
@@ -112,14 +112,19 @@ impl Bare {
     pub(crate) fn accepted(&self) -> Accepted {
         let named = |name, si| Named {
             name,
-            value: AnyQuantity {
-                key_unit: self.key_unit,
-                si,
-            },
+            value: self.named(si),
         };
         Accepted::Between {
             least: named("least", self.least),
             most: named("most", self.most),
+        }
+    }
+
+    /// A number of its kind.
+    pub(crate) fn named(&self, si: f64) -> AnyQuantity {
+        AnyQuantity {
+            key_unit: self.key_unit,
+            si,
         }
     }
 
@@ -130,8 +135,9 @@ impl Bare {
         }
     }
 
+    /// As [`Field::read_text_in`].
     #[inline(never)]
-    fn read_text(
+    pub fn read_text(
         &self,
         unit: &'static Unit,
         text: &str,

@@ -286,14 +286,16 @@ fn assume(items: &[Value], problems: &mut Problems) -> Vec<Assume> {
         };
         // The last part of the address says what is assumed, and with it the unit of the key.
         let value: Option<AnyQuantity> = match at.as_str().rsplit('/').next() {
-            Some("efficiency") => own_value(&mut node, &fields::EFFICIENCY, problems),
-            Some("conductivity") => own_value(&mut node, &fields::CONDUCTIVITY, problems),
-            Some("evenness_factor") => own_value(&mut node, &fields::EVENNESS_FACTOR, problems),
-            Some("surface_volts" | "cell_volts") => {
-                own_value(&mut node, &fields::SURFACE_VOLTS, problems)
+            Some("efficiency") => own_value(&mut node, fields::EFFICIENCY.bare(), problems),
+            Some("conductivity") => own_value(&mut node, fields::CONDUCTIVITY.bare(), problems),
+            Some("evenness_factor") => {
+                own_value(&mut node, fields::EVENNESS_FACTOR.bare(), problems)
             }
-            Some("covering") => own_value(&mut node, &fields::COVERING, problems),
-            Some("batch") => own_value(&mut node, &fields::BATCH, problems),
+            Some("surface_volts" | "cell_volts") => {
+                own_value(&mut node, fields::SURFACE_VOLTS.bare(), problems)
+            }
+            Some("covering") => own_value(&mut node, fields::COVERING.bare(), problems),
+            Some("batch") => own_value(&mut node, fields::BATCH.bare(), problems),
             _ => {
                 problems.push(
                     Problem::at(FieldPath::new("assume"), ProblemKind::UnknownId)
@@ -321,9 +323,9 @@ pub const ASSUMABLE: [&str; 7] = [
 ];
 
 /// An own value's address is the catalogue value's, not `…/value` inside it.
-fn own_value<Q: quantity::Quantity>(
+fn own_value(
     node: &mut Node<'_>,
-    field: &fields::Field<Q>,
+    field: fields::Bare,
     problems: &mut Problems,
 ) -> Option<AnyQuantity> {
     let at = node.path.clone();
@@ -336,7 +338,7 @@ fn own_value<Q: quantity::Quantity>(
             .read_json(value, &at)
             .map_err(|p| problems.push(p))
             .ok()
-            .map(AnyQuantity::from),
+            .map(|si| field.named(si)),
     }
 }
 

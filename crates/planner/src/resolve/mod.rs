@@ -164,20 +164,28 @@ impl Resolver<'_> {
         datum: &Datum<Q>,
         bounds: (f64, f64),
     ) -> Option<InputId> {
+        let found = match datum {
+            Datum::Unknown => None,
+            Datum::Value(v) => Some((v.value.into(), Spread::None, v.source)),
+            Datum::Band(b) => Some((b.value.typ.into(), Spread::of_band(&b.value), b.source)),
+        };
+        self.any_catalogued(at, found, bounds)
+    }
+
+    /// The same for a value of any kind with its spread and source.
+    #[inline(never)]
+    fn any_catalogued(
+        &mut self,
+        at: FieldPath,
+        found: Option<(AnyQuantity, Spread, chemistry::Source)>,
+        bounds: (f64, f64),
+    ) -> Option<InputId> {
         let own = self.job.assume.iter().find(|a| a.at == at);
         let own = own.filter(|_| !self.refused.contains(&at));
-        let (likely, spread, origin): (AnyQuantity, Spread, Origin) = match (own, datum) {
+        let (likely, spread, origin) = match (own, found) {
             (Some(own), _) => (own.value, Spread::None, Origin::Assumed),
-            (None, Datum::Unknown) => return None,
-            (None, Datum::Value(v)) => (v.value.into(), Spread::None, Origin::Catalogue(v.source)),
-            (None, Datum::Band(b)) => {
-                let band: &Band<Q> = &b.value;
-                (
-                    band.typ.into(),
-                    Spread::of_band(band),
-                    Origin::Catalogue(b.source),
-                )
-            }
+            (None, None) => return None,
+            (None, Some((likely, spread, source))) => (likely, spread, Origin::Catalogue(source)),
         };
         let spread = self.spread(&at, spread);
         Some(self.inputs.add(Input {

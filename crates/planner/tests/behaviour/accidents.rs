@@ -188,6 +188,38 @@ fn a_thin_layer_over_a_coat_is_measured_first() {
     assert!(thick["after"]["pieces"][0]["measure_ohms"].is_null());
 }
 
+/// Once covered, a graphite coat no longer stalls, nor does anybody wait for sealer and paint again; the way in is live.
+#[test]
+fn a_coat_that_is_covered_is_behind() {
+    let step = |id: &str, density: f64, until: Value| {
+        json!({"id": id, "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroform",
+            "drive": {"density_A_per_m2": density}, "until": until})
+    };
+    let plan = with(
+        ring(),
+        &[
+            (
+                "/pieces/0/base",
+                json!({"nonconductor": {"coat": "graphite"}}),
+            ),
+            (
+                "/steps",
+                json!([
+                    step("s1", 150.0, json!({"time_s": 3600})),
+                    step("s2", 80.0, json!({"mean_m": 0.0002})),
+                ]),
+            ),
+            ("/attend", json!({"session_s": 14400})),
+        ],
+    );
+    let answer = after(&plan, "s2", 7200.0, json!({"power_cut": {}}));
+    let limits = answer["limits"].to_string();
+    assert!(!limits.contains("covering_stalls"), "{limits}");
+    let sessions = answer["sessions"].as_array().cloned().unwrap_or_default();
+    assert!(!sessions.is_empty() && sessions.iter().all(|s| s["doing"] == "session"));
+    assert_eq!(answer["steps"][0]["entry"], "live");
+}
+
 /// The clock goes on from when the current came back, and what remains is split into sessions.
 #[test]
 fn what_remains_has_its_clock_and_its_sessions() {

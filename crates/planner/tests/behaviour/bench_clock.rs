@@ -99,6 +99,11 @@ fn covering_never_advises_a_current_that_stalls() {
     let answer = ask_plan(&plan);
     let density = number(&answer, "/steps/0/density/known/likely_A_per_m2");
     assert!(density > 97.0 && density < 110.0, "{density}");
+    // Its ceiling leaves it what it needs: more than growth does.
+    let set = number(&answer, "/steps/0/ceiling/known/set_V");
+    let own = number(&answer, "/steps/0/power/known/likely_W")
+        / number(&answer, "/steps/0/current/known/set_A");
+    assert!(set >= own, "{set} of {own}");
     assert_eq!(answer["limits"], json!([]), "{}", answer["limits"]);
 }
 
