@@ -35,6 +35,9 @@ pub struct Answer {
     pub pieces: Vec<PieceAnswer>,
     /// What each bath gains and loses.
     pub baths: Vec<BathAnswer>,
+    /// Contacts that take too much, with their signs.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub contacts: Vec<crate::clips::BadContact>,
     /// What a class can have, where there is one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub class: Option<crate::class::ClassAnswer>,
@@ -552,6 +555,8 @@ pub enum LimitKind {
     BathOverloaded,
     /// The ends of a bar get more, or less, than its middle.
     BarEnds,
+    /// Left as it was when a piece leaves, the current burns what stays.
+    BurnsIfLeft,
 }
 
 impl LimitKind {
@@ -581,6 +586,7 @@ impl LimitKind {
         Self::CounterTooDense,
         Self::BathOverloaded,
         Self::BarEnds,
+        Self::BurnsIfLeft,
     ];
 }
 

@@ -62,6 +62,7 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
         etch(piece, &likely.pieces[n], plan, &mut all);
     }
     vessel::limits(plan, likely, &mut all);
+    all.extend(crate::moments::left(plan, likely));
     let baths = plan.baths.iter().zip(&likely.baths);
     all.extend(baths.filter_map(|(bath, run)| runs_low(plan, bath, run)));
     all

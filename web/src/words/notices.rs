@@ -201,6 +201,10 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             format!("The end pieces get {} to {} times what the middle ones do.", number::any(get::<quantity::Ratio>(n, "low").into()), number::any(get::<quantity::Ratio>(n, "high").into())),
             "Let the anode reach from the middle of the first piece to that of the last, or swap the pieces halfway.".to_owned(),
         ),
+        LimitKind::BurnsIfLeft => (
+            format!("When a piece leaves, the same current burns the others ({}).", dens("density")),
+            "Turn the current down as you lift it out.".to_owned(),
+        ),
         LimitKind::BoreCloses => (
             "The ring would grow shut.".to_owned(),
             "Make it thinner, or start with a wider ring.".to_owned(),

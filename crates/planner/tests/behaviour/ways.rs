@@ -77,6 +77,7 @@ fn every_limit_that_can_be_lifted_has_a_way_out_somewhere() {
             LimitKind::SendOut,
             LimitKind::WrongLead,
             LimitKind::VesselsUneven,
+            LimitKind::BurnsIfLeft,
         ];
         let found = all
             .iter()
