@@ -98,7 +98,7 @@ fn answer_by(
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
         inputs: plan.inputs.used(),
-        working: working::write(&plan, &inputs, &likely, &rulings),
+        working: working::write(&plan, &inputs, &likely, &rulings, job.class.as_ref()),
         problems,
     }
 }
