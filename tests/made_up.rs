@@ -72,10 +72,31 @@ fn plan(solution: &Solution, n: usize, random: &mut Random) -> Value {
                 "drive": drive(random), "until": until(etches, random)})
         })
         .collect();
+    let mut pieces = pieces;
+    let mut steps = steps;
+    let mut baths = vec![bath(solution, random)];
+    if random.once_in(3) {
+        on_a_bar(&mut pieces, random);
+    }
+    if pieces.len() > 1 && random.once_in(4) {
+        in_series(&pieces, &mut steps, &mut baths);
+    }
     let mut plan = Map::new();
     plan.insert("format".to_owned(), json!(1));
     plan.insert("pieces".to_owned(), Value::Array(pieces));
-    plan.insert("baths".to_owned(), json!([bath(solution, random)]));
+    plan.insert("baths".to_owned(), Value::Array(baths));
+    if random.once_in(2) {
+        let switch = |random: &mut Random| random.pick(&["on", "off"]);
+        plan.insert(
+            "effects".to_owned(),
+            json!({"growth": switch(random), "contacts": switch(random)}),
+        );
+    }
+    if random.once_in(4) {
+        let class = json!({"students_count": 1 + random.below(30), "lesson_s": random.within(1800.0, 12_000.0),
+            "witness_d_m": random.within(5e-4, 2e-3)});
+        plan.insert("class".to_owned(), class);
+    }
     plan.insert("steps".to_owned(), Value::Array(steps));
     let place = random.pick(&["shop", "shop", "class", "home"]);
     plan.insert("place".to_owned(), json!(place));
@@ -106,6 +127,36 @@ fn plan(solution: &Solution, n: usize, random: &mut Random) -> Value {
         );
     }
     Value::Object(plan)
+}
+
+/// Pieces that come late, leave early, hang on one clip or touch badly; the first hangs all the time.
+fn on_a_bar(pieces: &mut [Value], random: &mut Random) {
+    for (n, piece) in pieces.iter_mut().enumerate() {
+        piece["contact"] =
+            json!({"contact_ohm": random.within(0.0, 1.0), "lead_ohm": random.within(0.0, 0.05)});
+        if n == 0 {
+            continue;
+        }
+        match random.below(4) {
+            0 => piece["joins"] = json!({"step": "s1", "after_s": random.within(0.0, 20.0)}),
+            1 => piece["leaves"] = json!({"step": "s1", "after_s": random.within(10.0, 30.0)}),
+            2 => piece["contact"] = json!({"clip": "k"}),
+            _ => {}
+        }
+    }
+}
+
+/// The first piece in one vessel, the others in a second one like it.
+fn in_series(pieces: &[Value], steps: &mut [Value], baths: &mut Vec<Value>) {
+    let mut second = baths[0].clone();
+    second["id"] = json!("b2");
+    baths.push(second);
+    let id = |p: &Value| p["id"].clone();
+    let rest: Vec<Value> = pieces[1..].iter().map(id).collect();
+    for step in steps {
+        step["in"] =
+            json!([{"bath": "b1", "pieces": [id(&pieces[0])]}, {"bath": "b2", "pieces": rest}]);
+    }
 }
 
 /// What the solution is for, seldom something else.

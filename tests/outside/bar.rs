@@ -278,3 +278,117 @@ fn vessels_in_series_take_one_current_and_add_their_volts() {
         }
     }
 }
+
+/// The trade's bench tables: a third contact of 1 ohm takes the supply from 0.56 to 0.71 V; the others go from 1.00 and 1.01
+/// to 1.27 and 1.28 A/dm2.
+#[test]
+fn a_bad_contact_shows_by_what_the_trade_says() {
+    let answer = ask(&leaves(
+        [0.02, 0.02, 1.0],
+        json!({"growth": "off", "contacts": "on"}),
+    ));
+    let [bad] = answer["contacts"]
+        .as_array()
+        .map(Vec::as_slice)
+        .unwrap_or_default()
+    else {
+        panic!("one bad contact, not {}", answer["contacts"])
+    };
+    assert_eq!(bad["id"], "p3");
+    let at = |key: &str| number(&bad[key]);
+    assert!(
+        (at("supply_V") - at("supply_bright_V") - 0.15).abs() <= 0.006,
+        "{bad}"
+    );
+    for (key, want) in [
+        ("density_A_per_m2", 69.0),
+        ("density_bright_A_per_m2", 99.0),
+        ("others_A_per_m2", 128.0),
+        ("others_bright_A_per_m2", 101.0),
+    ] {
+        assert!((at(key) - want).abs() <= 0.6, "{key}: {bad}");
+    }
+    // By Ohm's law: its own current through 1 ohm.
+    let own = shared(&answer, 0, 2, "share_frac") * 1.016;
+    assert!(close(at("clip_V"), own, 1e-9));
+}
+
+/// Two leaves on one clip of half an ohm, the third alone: the same circuit node by node.
+#[test]
+fn pieces_on_one_clip_share_as_the_circuit_says() {
+    let (current, kappa, distance, slope) = (1.016, 16.0, 0.08, 0.051);
+    let mut question = leaves([0.5, 0.5, 0.02], json!({"growth": "off", "contacts": "on"}));
+    for n in 0..2 {
+        question["plan"]["pieces"][n]["contact"] = json!({"clip": "k", "lead_ohm": 0.01});
+    }
+    // Said once, at the second.
+    question["plan"]["pieces"][1]["contact"]["contact_ohm"] = json!(0.5);
+    let answer = ask(&question);
+    let areas: Vec<f64> = (0..3)
+        .map(|n| number(&answer["pieces"][n]["wetted"]["known"]["likely_m2"]))
+        .collect();
+    let by_area = slope / (current / areas.iter().sum::<f64>()) + distance / kappa;
+    // Node 0 is the bar, 1 the clip of the two, 2 the third's, 3 to 5 the pieces behind their leads; the anode is earth.
+    let mut g = DMatrix::<f64>::zeros(6, 6);
+    let mut link = |a: usize, b: Option<usize>, ohm: f64| {
+        g[(a, a)] += 1.0 / ohm;
+        if let Some(b) = b {
+            g[(b, b)] += 1.0 / ohm;
+            g[(a, b)] -= 1.0 / ohm;
+            g[(b, a)] -= 1.0 / ohm;
+        }
+    };
+    link(0, Some(1), 0.5);
+    link(0, Some(2), 0.02);
+    for (n, clip) in [1, 1, 2].into_iter().enumerate() {
+        link(clip, Some(3 + n), 0.01);
+        link(3 + n, None, by_area / areas[n]);
+    }
+    let mut source = DVector::<f64>::zeros(6);
+    source[0] = current;
+    let Some(volts) = g.lu().solve(&source) else {
+        panic!("a circuit without a solution")
+    };
+    for n in 0..3 {
+        let want = volts[3 + n] / (by_area / areas[n]) / current;
+        let got = shared(&answer, 0, n, "share_frac");
+        assert!(close(got, want, 1e-9), "{n}: {got}, want {want}");
+    }
+    // Both on it carry its mark, with the volts of what they draw together.
+    let marked: Vec<&Value> = answer["contacts"]
+        .as_array()
+        .into_iter()
+        .flatten()
+        .collect();
+    assert_eq!(marked.len(), 2);
+    let drop = (volts[0] - volts[1]).abs();
+    assert!(
+        marked
+            .iter()
+            .all(|m| close(number(&m["clip_V"]), drop, 1e-9))
+    );
+}
+
+/// Scenario 3 whole, with its moment: left at 1.016 A the two leaves run at 1.89 A/dm2 and burn.
+#[test]
+fn three_leaves_left_alone_when_one_is_lifted() {
+    let mut question = leaves([0.02; 3], json!({"growth": "off", "contacts": "off"}));
+    question["plan"]["steps"][0]["drive"] = json!({"density_A_per_m2": 100});
+    question["plan"]["steps"][0]["until"] = json!({"time_s": 28800});
+    question["plan"]["pieces"][2]["leaves"] = json!({"step": "s1", "after_s": 10800});
+    let answer = ask(&question);
+    let unchanged = &answer["stages"][1]["unchanged"];
+    assert!(
+        (number(&unchanged["density_A_per_m2"]) - 188.8).abs() < 0.9,
+        "{unchanged}"
+    );
+    assert_eq!(unchanged["verdict"], "burns");
+    let limits = answer["limits"].as_array();
+    let limit = limits.and_then(|l| l.iter().find(|l| l["kind"] == "burns_if_left"));
+    assert!(limit.is_some(), "{}", answer["limits"]);
+    assert!((number(&answer["stages"][1]["wanted_A"]) - 0.5381).abs() < 0.003);
+    assert!((number(&answer["pieces"][0]["mean"]["known"]["likely_m"]) - 103.7e-6).abs() < 0.5e-6);
+    assert!(
+        (number(&answer["pieces"][2]["mass"]["known"]["likely_kg"]) - 1.649e-3).abs() < 0.008e-3
+    );
+}

@@ -38,7 +38,8 @@ fn every_solution_every_shape_and_every_end_is_asked_for() {
         "clock",
     ]
     .map(|end| format!("{{\"{end}\":"));
-    for text in solutions.chain(shapes).chain(ends) {
+    let bar = ["joins", "leaves", "clip", "class", "growth", "b2"].map(|key| format!("\"{key}\""));
+    for text in solutions.chain(shapes).chain(ends).chain(bar) {
         assert!(all.contains(&text), "none has {text}");
     }
 }

@@ -86,6 +86,24 @@ fn ten_pieces(contacts: &str) -> Value {
         "effects": {"growth": "on", "contacts": contacts}})
 }
 
+/// Fourteen students with nine leaves and five pods: more than the supply gives, so batches are planned too.
+fn class() -> Value {
+    let piece = |id: &str, count: u32, shape: Value| {
+        json!({"id": id, "count": count, "extent": {"parts": [{"id": "a", "shape": shape, "texture_outside_ratio": 1.1}]},
+            "hanger": {"wire_d_m": 0.0008, "wet_m": 0.015}})
+    };
+    json!({"format": 1,
+        "pieces": [
+            piece("p1", 9, json!({"leaf": {"length_m": 0.07, "width_m": 0.032, "form": "elliptic"}})),
+            piece("p2", 5, json!({"ellipsoid": {"length_m": 0.04, "width_m": 0.016, "height_m": 0.016}}))],
+        "baths": [{"id": "b1", "solution": "cu_acid_form", "volume_m3": 0.006,
+            "counter": {"material": "Cu", "facing_m2": 0.024, "distance_m": 0.08}}],
+        "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1", "p2"]}], "kind": "electroform",
+            "drive": {"density_A_per_m2": 155}, "until": {"mean_m": 6e-5}}],
+        "supply": {"constant_current": {"highest_A": 1.5, "display_step_A": 0.01}}, "place": "class",
+        "class": {"students_count": 14, "lesson_s": 9000}})
+}
+
 fn read(question: &Value) -> Job {
     match job::read(question) {
         (Some(job), problems) if problems.is_empty() => job,
@@ -99,6 +117,7 @@ fn answers(c: &mut Criterion) {
         ("ring, covered and grown", ring()),
         ("three leaves", leaves()),
         ("etched pendant", pendant()),
+        ("a class in batches", class()),
         ("ten pieces, four steps", ten_pieces("off")),
         ("ten pieces, four steps, contacts", ten_pieces("on")),
     ] {

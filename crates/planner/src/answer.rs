@@ -40,6 +40,9 @@ pub struct Answer {
     pub pieces: Vec<PieceAnswer>,
     /// What each bath gains and loses.
     pub baths: Vec<BathAnswer>,
+    /// Contacts that take too much, with their signs.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub contacts: Vec<crate::clips::BadContact>,
     /// What a class can have, where there is one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub class: Option<crate::class::ClassAnswer>,
@@ -588,6 +591,8 @@ pub enum LimitKind {
     HeaterTooSmall,
     /// It cannot be done by the date.
     TooLate,
+    /// Left as it was when a piece leaves, the current burns what stays.
+    BurnsIfLeft,
 }
 
 impl LimitKind {
@@ -621,6 +626,7 @@ impl LimitKind {
         Self::TouchesWall,
         Self::HeaterTooSmall,
         Self::TooLate,
+        Self::BurnsIfLeft,
     ];
 }
 

@@ -98,13 +98,14 @@ fn answer_by(
             .map(|n| b.piece(n, &ranges))
             .collect(),
         baths: b.baths(&ranges),
+        contacts: crate::clips::bad(&plan, &inputs, &likely),
         class: class::of(catalogue, job, &plan, &likely),
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
         sessions: sessions::sessions(job, &plan, &likely),
         after: None,
         inputs: plan.inputs.used(),
-        working: working::write(&plan, &inputs, &likely, &rulings),
+        working: working::write(&plan, &inputs, &likely, &rulings, job.class.as_ref()),
         problems,
     }
 }
@@ -121,6 +122,7 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
         stages: Vec::new(),
         pieces: Vec::new(),
         baths: Vec::new(),
+        contacts: Vec::new(),
         class: None,
         time: Maybe::absent(Because::InputMissing),
         charge: Maybe::absent(Because::InputMissing),

@@ -174,26 +174,36 @@ fn groups(
     most: f64,
 ) -> Option<Vec<Group>> {
     let area = |p: usize| likely.bodies[p].both.area(0.0);
-    let mut each: Vec<usize> = all
-        .iter()
-        .flat_map(|p| core::iter::repeat_n(*p, plan.pieces[*p].count as usize))
-        .collect();
+    let mut each: Vec<usize> = Vec::new();
+    for p in all {
+        for _ in 0..plan.pieces[*p].count {
+            each.push(*p);
+        }
+    }
     // The largest first, each to the group that holds least.
-    each.sort_by(|a, b| area(*b).total_cmp(&area(*a)));
-    let dealt = (2..=MOST.min(each.len())).find_map(|number| {
+    each.sort_unstable_by(|a, b| area(*b).total_cmp(&area(*a)).then(a.cmp(b)));
+    for number in 2..=MOST.min(each.len()) {
         let mut held: Vec<(f64, Vec<u32>)> = vec![(0.0, vec![0; plan.pieces.len()]); number];
         for p in &each {
-            let least = held.iter_mut().min_by(|a, b| a.0.total_cmp(&b.0))?;
-            least.0 += area(*p);
-            least.1[*p] += 1;
+            let mut least = 0;
+            for n in 1..number {
+                if held[n].0 < held[least].0 {
+                    least = n;
+                }
+            }
+            held[least].0 += area(*p);
+            held[least].1[*p] += 1;
         }
-        let fits = held.iter().all(|g| g.0 <= most * (1.0 + 1e-9));
-        fits.then_some(held)
-    })?;
-    dealt
-        .into_iter()
-        .map(|(_, counts)| group(catalogue, job, plan, &counts))
-        .collect()
+        if held.iter().any(|g| g.0 > most * (1.0 + 1e-9)) {
+            continue;
+        }
+        let mut found = Vec::new();
+        for (_, counts) in &held {
+            found.push(group(catalogue, job, plan, counts)?);
+        }
+        return Some(found);
+    }
+    None
 }
 
 fn group(catalogue: &Catalogue, job: &Job, plan: &Plan, counts: &[u32]) -> Option<Group> {

@@ -71,6 +71,7 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
     facing::limits(plan, &mut all);
     warmth::limits(plan, &mut all);
     sessions::limits(job, plan, likely, &mut all);
+    all.extend(crate::moments::left(plan, likely));
     let baths = plan.baths.iter().zip(&likely.baths);
     all.extend(baths.filter_map(|(bath, run)| runs_low(plan, bath, run)));
     all

@@ -126,7 +126,7 @@ pub(crate) fn of(
 
 /// The witness wire beside the first piece that hangs all the time; a wire dissolves in an etch, and layers of several metals
 /// hide each other.
-fn read(plan: &Plan, run: &Run, class: &Class) -> Option<Length> {
+pub(crate) fn read(plan: &Plan, run: &Run, class: &Class) -> Option<Length> {
     let copper = plan.layers == 1 && plan.first_moved(plan.steps.first()?)?.id == "Cu";
     if plan.etches() || !copper || plan.contacts {
         return None;

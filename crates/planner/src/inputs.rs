@@ -148,6 +148,13 @@ impl InputList {
 }
 
 impl Inputs {
+    /// The same with another value for one input.
+    pub fn with<Q: Quantity>(&self, id: InputId, value: Q) -> Self {
+        let mut other = self.clone();
+        other.values[id.0] = value.si();
+        other
+    }
+
     /// The value of one input.
     pub fn get<Q: Quantity>(&self, id: InputId) -> Q {
         Q::from_si(self.values[id.0])

@@ -2,11 +2,12 @@
 //! does.
 
 use crate::advise::{edge_of, tree_density, window};
-use crate::answer::{Moment, Shared, StageAnswer, Unchanged, Verdict};
+use crate::answer::{Limit, LimitKind, Moment, Shared, StageAnswer, Unchanged, Verdict};
 use crate::inputs::Inputs;
+use crate::path::FieldPath;
 use crate::plan::Plan;
 use crate::run::Run;
-use crate::value::Maybe;
+use crate::value::{Maybe, Named};
 use quantity::{Current, CurrentDensity, Quantity, Time};
 
 /// All stages, in order.
@@ -61,6 +62,43 @@ pub(crate) fn stages(
             unchanged: left.and_then(|current| unchanged(plan, inputs, likely, k, current)),
         });
         before = Some(k);
+    }
+    all
+}
+
+/// Steps in which a current that nobody turns down burns what stays: the first such moment of each.
+pub(crate) fn left(plan: &Plan, likely: &Run) -> Vec<Limit> {
+    let inputs = plan.inputs.likely();
+    let mut all: Vec<Limit> = Vec::new();
+    for k in 1..plan.stages.len() {
+        let (before, now) = (&likely.stages[k - 1], &likely.stages[k]);
+        let stage = &plan.stages[k];
+        let at = FieldPath::new("steps").child(&plan.steps[stage.step].id);
+        let Some((old, set)) = before.real.zip(now.real) else {
+            continue;
+        };
+        let same = plan.stages[k - 1].step == stage.step && plan.volts.is_none();
+        // Turned up, or as it should be anyway: nothing is forgotten.
+        if !same || old.si() <= set.si() * (1.0 + 1e-9) || all.iter().any(|l| l.at == at) {
+            continue;
+        }
+        let Some(left) = unchanged(plan, &inputs, likely, k, old) else {
+            continue;
+        };
+        if left.verdict == Verdict::Burns {
+            let mut numbers = vec![
+                Named::new("after", stage.from),
+                Named::new("density", left.density),
+            ];
+            numbers.extend(left.highest.map(|i| Named::new("highest", i)));
+            numbers.push(Named::new("set", set));
+            all.push(Limit {
+                kind: LimitKind::BurnsIfLeft,
+                at,
+                numbers,
+                note: None,
+            });
+        }
     }
     all
 }

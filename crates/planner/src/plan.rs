@@ -142,6 +142,8 @@ pub struct PlanPiece {
     pub gives: Vec<Option<Moved>>,
     /// Resistance of its contact and of its lead.
     pub contact: [Option<InputId>; 2],
+    /// The first piece on the same clip, whose contact all on it share; none where it hangs alone.
+    pub clip: Option<usize>,
     /// Open share of a masked sheet.
     pub open: Option<InputId>,
     /// Thickness of the sheet.

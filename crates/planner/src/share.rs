@@ -36,7 +36,7 @@ fn ohms(bath: &PlanBath, inputs: &Inputs) -> Option<f64> {
 ///
 /// By area; where contacts count, by conductance: 1 / R of each branch with R = contact + lead + (b / i + d / kappa) / A
 /// (derived: each piece sees its own strip of the counter electrode; b / i is the surface's own resistance at the mean
-/// density).
+/// density). Pieces on one clip share its contact: (1 / Rest) / (1 + contact x sum of 1 / Rest) of each.
 pub(crate) fn share(
     plan: &Plan,
     bath: &PlanBath,
@@ -67,16 +67,27 @@ pub(crate) fn share(
         };
     };
     let by_area = slope.value.si() / density + solution;
+    let ohm = |p: usize, n: usize| {
+        plan.pieces[p].contact[n].map_or(0.0, |id| inputs.get::<Resistance>(id).si())
+    };
     let mut sum = 0.0;
     for p in hung {
         let (n, own) = body(*p);
-        let link: f64 = plan.pieces[*p]
-            .contact
-            .iter()
-            .flatten()
-            .map(|id| inputs.get::<Resistance>(*id).si())
-            .sum();
-        let conductance = 1.0 / (link + by_area / own);
+        let (contact, behind) = (ohm(*p, 0), ohm(*p, 1) + by_area / own);
+        let conductance = match plan.pieces[*p].clip {
+            None => 1.0 / (contact + behind),
+            // On one clip: the contact carries all of them, what is behind it shares that.
+            clip => {
+                let on = hung.iter().filter(|q| plan.pieces[**q].clip == clip);
+                let all: f64 = on
+                    .map(|q| {
+                        let (n, own) = body(*q);
+                        n / (ohm(*q, 1) + by_area / own)
+                    })
+                    .sum();
+                1.0 / (behind * (contact * all + 1.0))
+            }
+        };
         sum += n * conductance;
         out[*p] = Branch {
             share: conductance,

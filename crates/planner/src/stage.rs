@@ -252,6 +252,7 @@ impl<'a> Sample<'a> {
             let coats = if self.followed { &out.aimed } else { &out.real };
             // Effective charge by area that is left for the one that lacks most.
             let mut most = f64::NAN;
+            let mut waits = false;
             for p in v.hung {
                 let coat = coats[*p];
                 let left = match until {
@@ -269,6 +270,7 @@ impl<'a> Sample<'a> {
                 if left.is_nan() && matches!(until, PlanUntil::Thinnest(_)) {
                     continue;
                 }
+                waits = true;
                 let u = left / self.layer(*p, v);
                 if self.plan.contacts {
                     let b = out.branches[*p];
@@ -279,7 +281,8 @@ impl<'a> Sample<'a> {
                     most = larger(most, u);
                 }
             }
-            if !self.plan.contacts {
+            // A vessel in which nothing can be waited for follows the others.
+            if !self.plan.contacts && waits {
                 let each = v.hung.iter();
                 let charge: f64 = if self.plan.growth {
                     each.map(|p| {

@@ -44,8 +44,14 @@ pub(crate) fn limits(plan: &Plan, likely: &Run, all: &mut Vec<Limit>) {
             all.push(limit(LimitKind::VesselsUneven, at, numbers));
         }
     }
-    if plan.contacts {
-        contacts(plan, likely, all);
+    for found in poor(plan, likely) {
+        let at = FieldPath::new("pieces").child(&plan.pieces[found.piece].id);
+        let numbers = vec![
+            Named::new("volts", found.volts),
+            Named::new("density", found.density),
+            Named::new("mean", found.mean),
+        ];
+        all.push(limit(LimitKind::PoorContact, at, numbers));
     }
     for (n, bath) in plan.baths.iter().enumerate() {
         let at = FieldPath::new("baths").child(&bath.id);
@@ -119,34 +125,51 @@ fn counter(
     }
 }
 
-fn contacts(plan: &Plan, likely: &Run, all: &mut Vec<Limit>) {
+/// A contact that takes too many volts.
+pub(crate) struct Poor {
+    pub(crate) piece: usize,
+    /// The stage in which that shows first.
+    pub(crate) stage: usize,
+    pub(crate) volts: Voltage,
+    pub(crate) density: CurrentDensity,
+    pub(crate) mean: CurrentDensity,
+}
+
+pub(crate) fn poor(plan: &Plan, likely: &Run) -> Vec<Poor> {
     let inputs = plan.inputs.likely();
-    for (p, piece) in plan.pieces.iter().enumerate() {
+    let mut all = Vec::new();
+    for (p, piece) in plan.pieces.iter().enumerate().filter(|_| plan.contacts) {
         let [Some(contact), _] = piece.contact else {
             continue;
         };
-        let stages = plan.stages.iter().zip(&likely.stages).enumerate();
-        let found = stages.into_iter().find_map(|(k, (stage, run))| {
-            let shared = likely.shared[k * plan.pieces.len() + p];
+        let mut stages = plan.stages.iter().zip(&likely.stages).enumerate();
+        all.extend(stages.find_map(|(k, (stage, run))| {
+            let shared = |p: usize| likely.shared[k * plan.pieces.len() + p];
             let vessel = stage.hung.iter().find(|h| h.contains(&p))?;
             let ohm: Resistance = inputs.get(contact);
-            let volts = ohm * (run.real? * shared.share?.si());
-            let mean = run.real? / likely.bare_area(vessel);
-            (volts.si() > CLIP.si()).then_some((volts, shared.density?, mean))
-        });
-        if let Some((volts, density, mean)) = found {
-            all.push(Limit {
-                kind: LimitKind::PoorContact,
-                at: FieldPath::new("pieces").child(&piece.id),
-                numbers: vec![
-                    Named::new("volts", volts),
-                    Named::new("density", density),
-                    Named::new("mean", mean),
-                ],
-                note: None,
-            });
-        }
+            // What hangs on one clip flows through it together.
+            let through = match piece.clip {
+                None => shared(p).share?.si(),
+                clip => {
+                    let on = vessel.iter().filter(|q| plan.pieces[**q].clip == clip);
+                    on.map(|q| {
+                        f64::from(plan.pieces[*q].count)
+                            * shared(*q).share.map_or(0.0, Quantity::si)
+                    })
+                    .sum()
+                }
+            };
+            let volts = ohm * (run.real? * through);
+            (volts.si() > CLIP.si()).then_some(Poor {
+                piece: p,
+                stage: k,
+                volts,
+                density: shared(p).density?,
+                mean: run.real? / likely.bare_area(vessel),
+            })
+        }));
     }
+    all
 }
 
 /// End over middle piece of a bar, lowest and highest, by the counter electrode's length over the bar's: finite elements

@@ -92,6 +92,10 @@ pub fn whence(
             _ => WORKED,
         },
         "time" if matches!(step.and_then(|s| s.until), Some(PlanUntil::Time(_))) => GIVEN,
+        "gauge" => from(Some(Source::CommonPractice)),
+        "contact" => input(piece.and_then(|p| p.contact[0])),
+        "lead" => input(piece.and_then(|p| p.contact[1])),
+        "density" if id == "branch" => WORKED,
         "equivalent" | "wire_area" | "wetted" | "flows" | "density" | "growth" | "reached"
         | "time" | "charge" | "mean" | "grown" | "scale" | "wagner" => WORKED,
         _ => GIVEN,

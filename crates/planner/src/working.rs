@@ -6,7 +6,7 @@ use crate::advise::{diffusivity, limiting, metal_content};
 use crate::answer::{Origin, Ruling, SourceText, Whence, Working};
 use crate::body::scale;
 use crate::even::{efficiency, min_ratio, spread_on};
-use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sub, Value};
+use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sqrt, Sub, Value};
 use crate::groove;
 use crate::inputs::{InputId, Inputs};
 use crate::path::FieldPath;
@@ -64,6 +64,47 @@ pub const FORMULAS: &[(&str, Expr)] = &[
         ),
     ),
     ("wanted", Mul(&Value("density"), &Value("wetted"))),
+    // By area, where contacts are not counted.
+    (
+        "share",
+        Div(
+            &Add(&Value("piece_area"), &Value("wire_area")),
+            &Value("wetted"),
+        ),
+    ),
+    // Resistance of a piece's branch: contact, lead, its surface and the solution in front of it. Shares go as 1 over it.
+    (
+        "branch",
+        Add(
+            &Add(&Value("contact"), &Value("lead")),
+            &Div(
+                &Add(
+                    &Div(&Value("slope"), &Value("density")),
+                    &Div(&Value("distance"), &Value("conductivity")),
+                ),
+                &Add(&Value("piece_area"), &Value("wire_area")),
+            ),
+        ),
+    ),
+    // d (d + 4 T), its root: a wire's metal is pi/4 (d1^2 - d^2) a length, that of the charge pi d T.
+    (
+        "witness",
+        Sqrt(&Mul(
+            &Value("witness_d"),
+            &Add(&Value("witness_d"), &Mul(&Number(4.0), &Value("mean"))),
+        )),
+    ),
+    // As a wire of a gauge, the surface by which the work is too small for the supply's lowest current.
+    (
+        "thief",
+        Div(
+            &Mul(
+                &Value("wetted"),
+                &Sub(&Div(&Value("lowest"), &Value("wanted")), &Number(1.0)),
+            ),
+            &Mul(&Pi, &Value("gauge")),
+        ),
+    ),
     (
         "growth",
         Div(
@@ -209,7 +250,13 @@ struct Writer<'a> {
 }
 
 /// Writes the working of `run`, which was made with the likely `inputs`; `rulings` say what ruled each step's density.
-pub fn write(plan: &Plan, inputs: &Inputs, run: &Run, rulings: &[Option<Ruling>]) -> Vec<Working> {
+pub fn write(
+    plan: &Plan,
+    inputs: &Inputs,
+    run: &Run,
+    rulings: &[Option<Ruling>],
+    class: Option<&crate::job::Class>,
+) -> Vec<Working> {
     let mut w = Writer {
         plan,
         inputs,
@@ -241,6 +288,9 @@ pub fn write(plan: &Plan, inputs: &Inputs, run: &Run, rulings: &[Option<Ruling>]
 
     for n in 0..plan.pieces.len() {
         w.fit(n);
+    }
+    if let Some(class) = class {
+        w.witness(class);
     }
     w.all
 }
@@ -434,6 +484,7 @@ impl Writer<'_> {
                 &self.typical_source(n, bath),
             );
         }
+        self.bar(n, bath, wanted, wetted, &at);
         let (Some(growth), Some(moved), Some(efficiency)) = (
             run.growth,
             self.plan.first_moved(step),
@@ -487,6 +538,107 @@ impl Writer<'_> {
         self.stalls(n, &at, bath);
         self.bites(n, &at, bath);
         self.warms(n, &at, bath);
+    }
+
+    /// How unlike pieces share the current of a step's first stage, in its one vessel; the thief that a supply asks for.
+    fn bar(
+        &mut self,
+        n: usize,
+        bath: &PlanBath,
+        wanted: quantity::Current,
+        wetted: WorkArea,
+        at: &FieldPath,
+    ) {
+        let lowest = self.plan.bench.as_ref().and_then(|b| b.lowest);
+        if let Some(lowest) = lowest.filter(|l| l.si() > wanted.si() && !bath.etches()) {
+            let gauge = crate::ways::GAUGE;
+            let more = wetted * (lowest / wanted - 1.0);
+            let length = more.si() / (core::f64::consts::PI * gauge.si());
+            let values = vec![
+                Named::new("wetted", wetted),
+                Named::new("lowest", lowest),
+                Named::new("wanted", wanted),
+                Named::new("gauge", gauge),
+            ];
+            let result = Named::new("thief", Length::from_si(length));
+            self.add("thief", at.clone(), values, result, &[]);
+        }
+        let first = self.plan.first_stage(n);
+        let ([hung], Some(k)) = (first.map_or(&[][..], |k| &self.plan.stages[k].hung), first)
+        else {
+            return;
+        };
+        // Areas as they are at the job's start.
+        if hung.len() < 2 || n > 0 {
+            return;
+        }
+        for p in hung.clone() {
+            let (piece, run) = (&self.plan.pieces[p], &self.run.pieces[p]);
+            let Some(area) = run.area else { continue };
+            let at = FieldPath::new("pieces").child(&piece.id);
+            let mut values = vec![
+                Named::new("piece_area", area),
+                Named::new("wire_area", run.wire_area),
+            ];
+            if !self.plan.contacts {
+                let share = self.run.shared[k * self.plan.pieces.len() + p].share;
+                values.push(Named::new("wetted", wetted));
+                if let Some(share) = share {
+                    self.add("share", at, values, Named::new("share", share), &[]);
+                }
+                continue;
+            }
+            let ohm = |id: Option<InputId>| {
+                id.map_or(quantity::Resistance::of_si(0.0), |id| self.inputs.get(id))
+            };
+            let (Some(kappa), Some(slope), Some(distance), None, Some(i)) = (
+                bath.conductivity,
+                bath.slope,
+                bath.distance,
+                piece.clip,
+                self.run.steps[n].density,
+            ) else {
+                continue;
+            };
+            let (contact, lead) = (ohm(piece.contact[0]), ohm(piece.contact[1]));
+            let kappa: quantity::Conductivity = self.get(kappa);
+            let distance: Length = self.get(distance);
+            let by_area = slope.value.si() / i.si() + distance.si() / kappa.si();
+            let all = contact.si() + lead.si() + by_area / (area + run.wire_area).si();
+            values.extend([
+                Named::new("contact", contact),
+                Named::new("lead", lead),
+                Named::new("slope", slope.value),
+                Named::new("density", i),
+                Named::new("distance", distance),
+                Named::new("conductivity", kappa),
+            ]);
+            let result = Named::new("branch", quantity::Resistance::from_si(all));
+            self.add("branch", at, values, result, &[]);
+        }
+    }
+
+    /// What calipers read on a class's witness wire at the end, by areas as they are at the start.
+    fn witness(&mut self, class: &crate::job::Class) {
+        let Some(reads) = crate::class::read(self.plan, self.run, class) else {
+            return;
+        };
+        let Some(mean) = self
+            .run
+            .pieces
+            .iter()
+            .find_map(|p| p.mean)
+            .filter(|_| !self.plan.growth)
+        else {
+            return;
+        };
+        // The layer of the first piece is that of every piece that hangs all the time; where it does not, nothing is shown.
+        let d = class.witness.unwrap_or(crate::class::WITNESS);
+        if crate::class::witness(d, mean, false) == reads {
+            let values = vec![Named::new("witness_d", d), Named::new("mean", mean)];
+            let at = FieldPath::new("class");
+            self.add("witness", at, values, Named::new("witness", reads), &[]);
+        }
     }
 
     /// What hangs in a step's one vessel.

@@ -127,7 +127,14 @@ fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
             for used in &inputs {
                 { input(ask, used, narrowed) }
             }
-            { group(words::PIECE, rest(&PIECE)) }
+            { group(words::PIECE, html! {
+                <>
+                    { rest(&PIECE) }
+                    if pieces::ids(&ask.state.draft).len() > 1 {
+                        { ask.name_field(at::CLIP, "–") }
+                    }
+                </>
+            }) }
             { group(words::BATH, html! {
                 <>
                     { rest(&BATH) }

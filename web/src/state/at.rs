@@ -88,6 +88,8 @@ pub const HANGER_WET: &str = "pieces/p1/hanger/wet";
 pub const HANGER_WIRES: &str = "pieces/p1/hanger/wires";
 /// Resistance from bar to piece.
 pub const CONTACT: &str = "pieces/p1/contact/contact";
+/// The clip it hangs on, by a name several pieces share.
+pub const CLIP: &str = "pieces/p1/contact/clip";
 /// Resistance of the piece's own lead.
 pub const CONTACT_LEAD: &str = "pieces/p1/contact/lead";
 /// How long after the growing began it is hung in; empty for at the start.

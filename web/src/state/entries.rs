@@ -327,6 +327,7 @@ pub fn known(at: &str) -> bool {
         at::PIECES,
         at::MADE,
         at::LABEL,
+        at::CLIP,
         at::COUNTER,
         at::LAYERS,
         at::LAYERS_MADE,

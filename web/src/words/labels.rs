@@ -180,6 +180,7 @@ pub fn field(address: &str) -> &'static str {
         at::HEATER => "Your heater",
         at::VESSELS => "Vessels, one behind the other",
         at::CONTACT => "Contact of clip and hook",
+        at::CLIP => "Clip it shares, by a name",
         at::CONTACT_LEAD => "Its own wire and lead",
         at::JOINS => "Hung in later, after",
         at::LEAVES => "Taken out earlier, after",

@@ -224,6 +224,10 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             format!("It would have had to begin {} earlier.", number::time(get::<Time>(n, "late"))),
             "Thinner, denser, longer sessions, or a later date.".to_owned(),
         ),
+        LimitKind::BurnsIfLeft => (
+            format!("When a piece leaves, the same current burns the others ({}).", dens("density")),
+            "Turn the current down as you lift it out.".to_owned(),
+        ),
         LimitKind::BoreCloses => (
             "The ring would grow shut.".to_owned(),
             "Make it thinner, or start with a wider ring.".to_owned(),

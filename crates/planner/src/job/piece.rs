@@ -12,7 +12,7 @@ use serde::Serialize;
 use serde_json::Value;
 
 /// A piece, or several alike.
-#[derive(Clone, Debug, PartialEq, Serialize)]
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
 pub struct Piece {
     /// `p1`, `p2`, in order of making; never reused.
     pub id: String,
@@ -221,6 +221,9 @@ pub struct Contact {
     /// Along the lead.
     #[serde(rename = "lead_ohm", skip_serializing_if = "Option::is_none")]
     pub lead: Option<Resistance>,
+    /// Name of the clip it hangs on: pieces on one clip share its contact, each behind its own lead.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub clip: Option<String>,
 }
 
 /// A bore that must fit after growth.
@@ -354,6 +357,7 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Piece
             let contact = Contact {
                 contact: n.number(&fields::CONTACT, problems),
                 lead: n.number(&fields::LEAD, problems),
+                clip: n.text("clip", problems),
             };
             n.finish(problems);
             contact

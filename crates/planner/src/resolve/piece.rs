@@ -8,7 +8,36 @@ impl Resolver<'_> {
         if job.pieces.is_empty() {
             self.stop_without_list("pieces");
         }
-        job.pieces.iter().map(|p| self.piece(p, baths)).collect()
+        let mut all: Vec<PlanPiece> = job.pieces.iter().map(|p| self.piece(p, baths)).collect();
+        self.clips(&mut all);
+        all
+    }
+
+    /// Pieces on one clip: its contact is given once, or alike.
+    fn clips(&mut self, all: &mut [PlanPiece]) {
+        let job = self.job;
+        let name = |p: &Piece| p.contact.as_ref().and_then(|c| c.clip.clone());
+        for (n, piece) in job.pieces.iter().enumerate() {
+            let Some(clip) = name(piece).filter(|_| job.effects.contacts == Switch::On) else {
+                continue;
+            };
+            let same = |p: &&Piece| name(p).as_ref() == Some(&clip);
+            let given = |p: &Piece| p.contact.as_ref().and_then(|c| c.contact);
+            let first = job.pieces.iter().position(|p| same(&p)).unwrap_or(n);
+            let said = job
+                .pieces
+                .iter()
+                .position(|p| same(&p) && given(p).is_some());
+            let Some(said) = said else { continue };
+            if given(piece).is_some_and(|own| Some(own) != given(&job.pieces[said])) {
+                let at = FieldPath::new("pieces")
+                    .child(&piece.id)
+                    .child("contact/contact");
+                self.problem(at, ProblemKind::Contradiction);
+            }
+            all[n].clip = Some(first);
+            all[n].contact[0] = all[said].contact[0];
+        }
     }
 
     fn piece(&mut self, piece: &Piece, baths: &[PlanBath]) -> PlanPiece {
@@ -91,6 +120,7 @@ impl Resolver<'_> {
             wanted_bore: piece.fit.as_ref().and_then(|f| f.wanted),
             gives,
             contact,
+            clip: None,
             coat: match &piece.base {
                 Some(Base::Nonconductor(coated)) => Some(coated.coat),
                 _ => None,

@@ -5,6 +5,7 @@ mod bench;
 mod etch;
 mod search;
 mod settings;
+mod thief;
 mod vessel;
 
 use crate::answer::{Limit, LimitKind};
@@ -12,10 +13,11 @@ use crate::job::Job;
 use crate::path::FieldPath;
 use chemistry::Catalogue;
 use quantity::kinds::unsigned_zero;
-use quantity::{AnyQuantity, Current, Money, Thickness, Time};
+use quantity::{AnyQuantity, Current, Length, Mass, Money, Thickness, Time};
 pub(crate) use search::Tried;
 use serde::Serialize;
 use serde::ser::{SerializeMap, Serializer};
+pub use thief::{GAUGE, Thief};
 
 /// What is changed, in the order in which ways out are offered.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize)]
@@ -39,6 +41,8 @@ pub enum Way {
     Volume,
     /// Another film.
     Resist,
+    /// Metal hung beside the work that takes what is too much.
+    Thief,
     /// Fewer at once.
     Batches,
     /// Several vessels one behind the other.
@@ -59,6 +63,7 @@ impl Way {
         Self::Counter,
         Self::Volume,
         Self::Resist,
+        Self::Thief,
         Self::Batches,
         Self::Series,
         Self::Supply,
@@ -120,6 +125,12 @@ pub struct WayOut {
     /// What the metal would then cost, by the person's own prices.
     #[serde(rename = "cost_money", skip_serializing_if = "Option::is_none")]
     pub cost: Option<Money>,
+    /// The wire to hang beside the work, where that is the way out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub thief: Option<Thief>,
+    /// Metal that the thief takes.
+    #[serde(rename = "wasted_kg", skip_serializing_if = "Option::is_none")]
+    pub wasted: Option<Mass>,
     /// The whole job with the change.
     #[serde(skip)]
     pub job: Job,
@@ -144,6 +155,23 @@ pub fn ways_out(catalogue: &Catalogue, job: &Job) -> Vec<WayOut> {
         all.append(&mut search.found);
     }
     all
+}
+
+/// The way out by a thief of another gauge than the usual one, for a job whose supply gives too much. None where that is
+/// not so, and where no wire of that gauge helps.
+pub fn thief_of(catalogue: &Catalogue, job: &Job, wire: Length) -> Option<WayOut> {
+    let now = Tried::of(catalogue, job);
+    let too_much = |l: &&Limit| l.kind == LimitKind::SupplyTooLarge;
+    let limit = now.limits.iter().find(too_much)?;
+    let mut search = Search {
+        catalogue,
+        job,
+        now: &now,
+        limit,
+        found: Vec::new(),
+    };
+    search.thief(wire);
+    search.found.pop()
 }
 
 struct Search<'a> {
@@ -186,6 +214,7 @@ impl Search<'_> {
                 if let Some((lowest, area)) = lowest.zip(area) {
                     self.density(lowest / area * (1.0 + 1e-6));
                 }
+                self.thief(GAUGE);
                 self.bench(|b, s| b.lowest = s.number("wanted"));
             }
             L::DisplayTooCoarse => {
@@ -219,6 +248,7 @@ impl Search<'_> {
             }
             L::CoveringStalls => self.raise_density("stalls_below"),
             L::VesselsUneven
+            | L::BurnsIfLeft
             | L::NotForThisPlace
             | L::NeedsStrike
             | L::WrongBase

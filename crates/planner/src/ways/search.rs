@@ -78,6 +78,13 @@ impl Search<'_> {
             time: tried.likely.time.map(|t| t * batches),
             thickness: first.and_then(|p| p.depth.or(p.mean)),
             cost: cost(&job, &tried.plan, &tried.likely).map(|c| Money::from_si(c.si() * batches)),
+            thief: None,
+            wasted: tried
+                .likely
+                .pieces
+                .last()
+                .filter(|_| way == Way::Thief)
+                .and_then(|p| p.mass),
             job,
         });
         true

@@ -445,7 +445,11 @@ fn any_piece() -> BoxedStrategy<Piece> {
             |(piece, known, open, contact, artwork, joins, leaves)| Piece {
                 extent: piece.extent.filter(|_| known),
                 open,
-                contact: contact.map(|(contact, lead)| Contact { contact, lead }),
+                contact: contact.map(|(contact, lead)| Contact {
+                    contact,
+                    lead,
+                    clip: None,
+                }),
                 artwork,
                 joins,
                 leaves,

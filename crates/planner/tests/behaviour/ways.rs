@@ -77,6 +77,7 @@ fn every_limit_that_can_be_lifted_has_a_way_out_somewhere() {
             LimitKind::SendOut,
             LimitKind::WrongLead,
             LimitKind::VesselsUneven,
+            LimitKind::BurnsIfLeft,
         ];
         let found = all
             .iter()
@@ -113,4 +114,63 @@ fn an_answer_without_ranges_has_the_same_likely_values() {
         let exact = likely.time.known().is_none_or(|t| t.low == t.high);
         assert!(exact, "{case}");
     }
+}
+
+/// A stud of 5.2 cm2 at 1 A/dm2 on a supply that gives no less than 100 mA: 4.8 cm2 more, by hand 0.1 / 100 m2 in all; of
+/// 1 mm wire 4.8 / (pi 0.1) = 15.28 cm.
+#[test]
+fn a_thief_takes_what_the_supply_gives_too_much() {
+    let plan = serde_json::json!({"format": 1,
+        "pieces": [{"id": "p1", "extent": {"area": {"one_side_m2": 5.2e-4}}}],
+        "baths": [{"id": "b1", "solution": "cu_acid_form"}],
+        "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroform",
+            "drive": {"density_A_per_m2": 100}, "until": {"time_s": 7200}}],
+        "supply": {"constant_current": {"lowest_A": 0.1, "highest_A": 3}},
+        "prices": [{"metal": "Cu", "price_money_per_kg": 20}], "effects": {"growth": "off", "contacts": "off"}});
+    let (Some(job), _) = job::read(&plan) else {
+        panic!("not readable")
+    };
+    let catalogue = Catalogue::standard();
+    let before = answer(&catalogue, &job);
+    assert!(
+        before
+            .limits
+            .iter()
+            .any(|l| l.kind == LimitKind::SupplyTooLarge)
+    );
+    let ways = ways_out(&catalogue, &job);
+    let Some(way) = ways.iter().find(|w| w.way == Way::Thief) else {
+        panic!("no thief among {ways:?}")
+    };
+    let Some(thief) = way.thief else {
+        panic!("no wire")
+    };
+    let near = |got: f64, want: f64| (got - want).abs() <= 1e-4 * want;
+    assert!(near(thief.area.si(), 4.8e-4), "{thief:?}");
+    assert!(near(thief.length.si(), 0.1528), "{thief:?}");
+    // It takes 48 parts of a hundred: 0.1 A for 2 h at 0.98 of 1.18549 g/Ah.
+    let wasted = way.wasted.map_or(f64::NAN, Quantity::si);
+    assert!(
+        (wasted - 0.48 * 0.2 * 0.98 * 1.18549e-3).abs() < 1e-2 * wasted,
+        "{wasted}"
+    );
+    let dearer = way.cost.map_or(f64::NAN, Quantity::si);
+    assert!(
+        near(dearer, 0.2 * 0.98 * 1.18549e-3 * 20.0) || (dearer - 0.004647).abs() < 5e-5,
+        "{dearer}"
+    );
+    // The piece gets the density asked for.
+    let after = answer(&catalogue, &way.job);
+    let density = after.pieces[0]
+        .density
+        .known()
+        .map_or(f64::NAN, |d| d.likely.si());
+    assert!(near(density, 100.0), "{density}");
+    // Of half the gauge twice the length.
+    let Some(thin) =
+        planner::thief_of(&catalogue, &job, quantity::Length::mm(0.5)).and_then(|w| w.thief)
+    else {
+        panic!("no thin wire")
+    };
+    assert!(near(thin.length.si(), 0.3056), "{thin:?}");
 }

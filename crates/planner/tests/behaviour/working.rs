@@ -58,6 +58,27 @@ fn holds(answer: &Answer, of: &str) {
     }
 }
 
+/// Two pieces on one bar of a class, whose supply gives too much.
+fn bar(contacts: &str) -> Vec<(&'static str, serde_json::Value)> {
+    vec![
+        (
+            "/pieces/-",
+            json!({"id": "p2", "extent": {"area": {"one_side_m2": 0.0011}}}),
+        ),
+        ("/steps/0/in/0/pieces", json!(["p1", "p2"])),
+        (
+            "/pieces/0/contact",
+            json!({"contact_ohm": 0.2, "lead_ohm": 0.01}),
+        ),
+        ("/effects", json!({"growth": "off", "contacts": contacts})),
+        (
+            "/supply",
+            json!({"constant_current": {"lowest_A": 1, "highest_A": 3}}),
+        ),
+        ("/class", json!({"students_count": 2, "lesson_s": 3600})),
+    ]
+}
+
 /// Jobs that together need every formula.
 fn jobs() -> Vec<String> {
     let torus =
@@ -86,6 +107,7 @@ fn jobs() -> Vec<String> {
         ],
     ]
     .iter()
+    .chain([&bar("off"), &bar("on")])
     .map(|changes| line(&changed(changes)))
     .chain([line(&with(
         etch_base(),

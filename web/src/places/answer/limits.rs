@@ -107,7 +107,7 @@ fn limit(shown: &Shown, ask: &Ask, ways: &[WayOut], same: &[&Limit]) -> Html {
             .is_some_and(|l| l.kind == w.lifts && l.at == w.at)
     };
     let found = ways.iter().filter(lifts).take(MOST);
-    let buttons: Vec<Html> = found.filter_map(|w| way(ask, w)).collect();
+    let buttons: Vec<Html> = found.map(|w| way(ask, w)).collect();
     html! {
         <>
             { note(Weight::Look, &statement, &then) }
@@ -118,19 +118,21 @@ fn limit(shown: &Shown, ask: &Ask, ways: &[WayOut], same: &[&Limit]) -> Html {
     }
 }
 
-fn way(ask: &Ask, way: &WayOut) -> Option<Html> {
-    let texts = ways::texts(&ask.state.draft, way)?;
+/// What is only done at the bench, as a thief is hung, is said without a button.
+fn way(ask: &Ask, way: &WayOut) -> Html {
+    let said = html! {
+        <>
+            <span>{ said_of::what(way) }</span>
+            <span class="soft">{ said_of::then(way) }</span>
+        </>
+    };
+    let Some(texts) = ways::texts(&ask.state.draft, way) else {
+        return html! { <li class="piece">{ said }</li> };
+    };
     let onclick = ask
         .act
         .reform(move |_: MouseEvent| Action::Tried(texts.clone()));
-    Some(html! {
-        <li>
-            <button type="button" class="piece" {onclick}>
-                <span>{ said_of::what(way) }</span>
-                <span class="soft">{ said_of::then(way) }</span>
-            </button>
-        </li>
-    })
+    html! { <li><button type="button" class="piece" {onclick}>{ said }</button></li> }
 }
 
 /// Problems that no field on the page can show.

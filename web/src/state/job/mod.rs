@@ -17,10 +17,10 @@ use super::entries;
 use super::layers;
 use super::pieces;
 use super::units::Units;
-use planner::fields::{self, CountField, Field};
+use planner::fields::{self, Bare, CountField, Field};
 use planner::job::{Assume, Effects, NIGHT_FROM, NIGHT_TO, Place, SpreadAt, Start, Switch, own};
 use planner::{FieldPath, Job, Problem, Process};
-use quantity::{AnyQuantity, Quantity};
+use quantity::{AnyQuantity, Quantity, Unit};
 
 /// A job and how it was read.
 #[derive(Clone, Debug, PartialEq)]
@@ -157,8 +157,20 @@ impl Reader<'_> {
 
     fn number<Q: Quantity>(&mut self, field: &Field<Q>, address: &str) -> Option<Q> {
         let unit = entries::unit_in(self.units, field);
+        let found = self.any_number(field.bare(), unit, address);
+        found.map(|q| Q::from_si(q.si))
+    }
+
+    /// Once for all kinds of number.
+    #[inline(never)]
+    fn any_number(
+        &mut self,
+        field: Bare,
+        unit: &'static Unit,
+        address: &str,
+    ) -> Option<AnyQuantity> {
         self.stand_in(address, |text, path| {
-            field.read_text_in(unit, text, path).map(|r| r.value)
+            field.read_text(unit, text, path).map(|r| r.value)
         })
     }
 

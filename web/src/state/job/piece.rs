@@ -30,7 +30,9 @@ impl Reader<'_> {
             bore: self.number(&fields::FIT_BORE, at::BORE),
             wanted: self.number(&fields::WANTED_BORE, at::WANTED_BORE),
         };
+        let clip = self.draft.text(&at::of(at::CLIP, id)).trim();
         let contact = Contact {
+            clip: (!clip.is_empty()).then(|| clip.to_owned()),
             contact: self.number(&fields::CONTACT, at::CONTACT),
             lead: self.number(&fields::LEAD, at::CONTACT_LEAD),
         };
