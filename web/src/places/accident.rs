@@ -12,6 +12,7 @@ use crate::state::job::{happened, hung, step_of};
 use crate::state::{at, pieces};
 use crate::words::{self, after};
 use planner::after::After;
+use planner::answer::{Limit, LimitKind};
 use planner::sessions::Doing;
 use planner::{Answer, Catalogue, FieldPath, Job, Problem};
 use std::rc::Rc;
@@ -55,6 +56,10 @@ fn answered(asked: &After) -> Answer {
     let mut answer = planner::after::answer(&Catalogue::standard(), asked, Vec::new());
     let step = FieldPath::new("steps").child(&asked.step);
     answer.cautions.retain(|c| c.at.within(step.as_str()));
+    // What is said of the base is said of the plan; by now it may lie under a layer.
+    use LimitKind::{NeedsStrike, SendOut, WrongBase};
+    let of_base = |l: &Limit| matches!(l.kind, NeedsStrike | SendOut | WrongBase);
+    answer.limits.retain(|l| !of_base(l));
     answer.sessions.retain(|s| s.doing == Doing::Session);
     for session in &mut answer.sessions {
         // It would be without what is left.

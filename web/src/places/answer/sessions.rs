@@ -79,8 +79,11 @@ pub fn sessions(shown: &Shown) -> Html {
     card("card sessions", after::SESSIONS, stretches(shown, ""))
 }
 
-/// The stretches in the order of time, then how the work enters again, and what to take care of unless that was `said`.
+/// The stretches, where there are any, in the order of time, then how the work enters again, and what to take care of unless that was `said`.
 pub fn stretches(shown: &Shown, said: &'static str) -> Html {
+    if shown.answer.sessions.is_empty() {
+        return Html::default();
+    }
     let ways = shown.ways_in();
     let mut care: Vec<&str> = ways.iter().map(|(_, way)| after::care(way.kind)).collect();
     care.dedup();
