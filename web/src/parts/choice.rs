@@ -55,13 +55,20 @@ pub fn Select(props: &SelectProps) -> Html {
     let onchange = props
         .onpick
         .reform(|e: Event| e.target_unchecked_into::<HtmlSelectElement>().value());
+    let all = props.options.all();
+    let known = all.iter().any(|(word, _)| props.picked == *word);
+    // Where nothing was picked yet, the first one holds.
+    let picked = all
+        .first()
+        .filter(|_| !known)
+        .map_or(&props.picked, |(word, _)| word);
     html! {
         <div class="field select">
             <label for={props.id.clone()}>{ &props.label }</label>
             <div class="entry">
                 <select id={props.id.clone()} {onchange}>
-                    for (word, label) in props.options.all() {
-                        <option key={word.to_string()} value={&word} selected={props.picked == word}>{ label }</option>
+                    for (word, label) in &all {
+                        <option key={word.to_string()} value={word} selected={*picked == *word}>{ label }</option>
                     }
                 </select>
             </div>

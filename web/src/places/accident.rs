@@ -1,6 +1,6 @@
 //! Something went wrong: what is left, how to go on, and what remains to be done.
 
-use super::answer::{Shown, again, cautions, limits, stretches};
+use super::answer::{Shown, groups, limits, stretches};
 use super::ask::Ask;
 use super::questions::select;
 use crate::parts::choice::Options;
@@ -8,94 +8,75 @@ use crate::parts::list::items;
 use crate::parts::note::{Weight, note};
 use crate::parts::terms::terms;
 use crate::parts::{Fold, Select};
-use crate::state::job::{happened, step_of};
+use crate::state::job::{happened, hung, step_of};
 use crate::state::{at, pieces};
 use crate::words::{self, after};
-use planner::after::{After, Left};
+use planner::after::After;
+use planner::answer::{Limit, LimitKind};
 use planner::sessions::Doing;
-use planner::value::{Absence, Because};
 use planner::{Answer, Catalogue, FieldPath, Job, Problem};
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// The card, closed until asked for.
+/// The card, closed until asked for; nothing is worked out before.
 pub fn accident(ask: &Ask, job: &Rc<Job>, shown: &Shown) -> Html {
     let (ask, job, shown) = (ask.clone(), job.clone(), shown.clone());
     let body = Callback::from(move |open: bool| {
-        if !open {
-            return Html::default();
+        if open {
+            inside(&ask, &job, &shown)
+        } else {
+            Html::default()
         }
-        html! { <Accident ask={ask.clone()} job={job.clone()} shown={shown.clone()} /> }
     });
     html! { <Fold id="accident" title={after::WRONG} {body} /> }
 }
 
-/// What the part needs.
-#[derive(Properties, PartialEq)]
-pub struct AccidentProps {
-    /// The draft and the ways to change it.
-    pub ask: Ask,
-    /// The job as it was planned.
-    pub job: Rc<Job>,
-    /// Its answer.
-    pub shown: Shown,
-}
-
 /// The fields, and what comes of them.
-#[component]
-pub fn Accident(props: &AccidentProps) -> Html {
-    let draft = &props.ask.state.draft;
-    let read = happened(draft, &props.job);
-    let rest = use_memo(read.after.clone(), |asked| asked.as_ref().map(answered));
-    let mut ask = props.ask.clone();
-    if let Some(rest) = &*rest {
-        ask.problems = Rc::new(refused(&ask, rest));
-    }
-    let left = (*rest).as_ref().and_then(|r| Some((r, r.after.as_ref()?)));
+fn inside(ask: &Ask, job: &Job, shown: &Shown) -> Html {
+    let read = happened(&ask.state.draft, job);
+    let rest = read.after.as_ref().map(answered);
+    let mut here = ask.clone();
+    here.problems = Rc::new(rest.as_ref().map_or(Vec::new(), |r| refused(ask, r)));
     html! {
         <>
-            { fields(&ask, &props.job, &props.shown) }
+            { fields(&here, job, shown) }
             if let Some(address) = read.waits_for {
-                <p class="soft">{ waits(address) }</p>
+                <p class="soft">{ after::say_first(words::field(address)) }</p>
             }
             if read.stands_in {
                 <p class="stands-in">{ words::LAST_GOOD }</p>
             }
-            if let Some((rest, left)) = left {
-                { outcome(&props.ask, &props.shown, rest, left) }
-            }
+            { rest.map(|rest| outcome(ask, shown, rest)).unwrap_or_default() }
         </>
     }
 }
 
 /// The answer to what remains, with the cautions of the step it happened in and without the waits before the first session.
-fn answered(asked: &After) -> Rc<Answer> {
+fn answered(asked: &After) -> Answer {
     let mut answer = planner::after::answer(&Catalogue::standard(), asked, Vec::new());
     let step = FieldPath::new("steps").child(&asked.step);
     answer.cautions.retain(|c| c.at.within(step.as_str()));
+    // What is said of the base is said of the plan; by now it may lie under a layer.
+    use LimitKind::{NeedsStrike, SendOut, WrongBase};
+    let of_base = |l: &Limit| matches!(l.kind, NeedsStrike | SendOut | WrongBase);
+    answer.limits.retain(|l| !of_base(l));
     answer.sessions.retain(|s| s.doing == Doing::Session);
-    Rc::new(answer)
+    for session in &mut answer.sessions {
+        // It would be without what is left.
+        session.mean_after = None;
+    }
+    answer
 }
 
 /// What cannot have happened, at its field and as it was typed.
 fn refused(ask: &Ask, answer: &Answer) -> Vec<Problem> {
-    let late = answer
-        .problems
-        .iter()
-        .filter(|p| p.field.as_str() == "after");
-    let there = |p: &Problem| Problem {
-        field: FieldPath::new(at::HAPPENED_AT),
-        read: Some(ask.text(at::HAPPENED_AT).to_string()),
-        ..p.clone()
-    };
-    late.map(there).collect()
-}
-
-fn waits(address: &str) -> String {
-    words::notices::absence(&Absence {
-        because: Because::InputMissing,
-        needs: vec![FieldPath::new(address)],
-    })
+    let mut late = answer.problems.clone();
+    late.retain(|p| p.field.as_str() == "after");
+    for problem in &mut late {
+        problem.field = FieldPath::new(at::HAPPENED_AT);
+        problem.read = Some(ask.text(at::HAPPENED_AT).to_string());
+    }
+    late
 }
 
 fn fields(ask: &Ask, job: &Job, shown: &Shown) -> Html {
@@ -108,28 +89,27 @@ fn fields(ask: &Ask, job: &Job, shown: &Shown) -> Html {
         _ => &[at::GAP],
     };
     let step = step_of(draft, job).unwrap_or_default();
-    let here = job.steps.iter().filter(|s| s.id == step);
-    let hung: Vec<&str> = here
-        .flat_map(|s| &s.places)
-        .flat_map(|p| p.pieces.iter().map(String::as_str))
-        .collect();
-    let whose = what.as_str() == "filed" && !etches && hung.len() > 1;
+    let mut steps = Vec::new();
+    for (id, bath) in &shown.baths {
+        steps.push(option(id, after::step(id, bath)));
+    }
+    let ids = hung(job, step);
+    let mut hung = Vec::new();
+    for (id, name) in ids.iter().zip(pieces::names(draft, ids.iter().copied())) {
+        hung.push(option(id, &name));
+    }
+    let whose = asked.contains(&at::FILED_MASS) && hung.len() > 1;
     html! {
         <div class="fields">
             if !etches {
                 { select(ask, at::HAPPENED) }
             }
-            if shown.baths.len() > 1 {
-                { own(ask, at::HAPPENED_IN, step, shown.baths.iter().map(|(id, bath)| {
-                    (id.clone(), after::step(id, bath).to_owned())
-                })) }
+            if steps.len() > 1 {
+                { own(ask, at::HAPPENED_IN, step, steps) }
             }
             { ask.field(at::HAPPENED_AT) }
             if whose {
-                { own(ask, at::FILED_PIECE, &ask.text(at::FILED_PIECE), {
-                    let names = pieces::names(draft, hung.iter().copied());
-                    hung.iter().map(|id| (*id).to_owned()).zip(names)
-                }) }
+                { own(ask, at::FILED_PIECE, draft.text(at::FILED_PIECE), hung) }
             }
             for address in asked {
                 { ask.field(address) }
@@ -138,31 +118,33 @@ fn fields(ask: &Ask, job: &Job, shown: &Shown) -> Html {
     }
 }
 
+fn option(id: &str, name: &str) -> (AttrValue, AttrValue) {
+    (id.to_owned().into(), name.to_owned().into())
+}
+
 /// A select of what this job holds.
-fn own(
-    ask: &Ask,
-    address: &'static str,
-    picked: &str,
-    all: impl Iterator<Item = (String, String)>,
-) -> Html {
-    let options = all.map(|(id, name)| (AttrValue::from(id), AttrValue::from(name)));
+fn own(ask: &Ask, address: &'static str, picked: &str, all: Vec<(AttrValue, AttrValue)>) -> Html {
     html! {
-        <Select key={address} id={address} label={words::field(address)} options={Options::Own(options.collect())}
-            picked={picked.to_owned()} onpick={ask.pick(address)} />
+        <Select key={address} id={address} label={words::field(address)} options={Options::Own(all)} picked={picked.to_owned()}
+            onpick={ask.pick(address)} />
     }
 }
 
 /// What is left, how to go on, and what remains.
-fn outcome(ask: &Ask, shown: &Shown, rest: &Rc<Answer>, left: &Left) -> Html {
+fn outcome(ask: &Ask, shown: &Shown, rest: Answer) -> Html {
+    let Some(left) = rest.after.clone() else {
+        return Html::default();
+    };
+    let draft = &ask.state.draft;
     let ids = rest.pieces.iter().map(|p| p.id.as_str());
     let then = Shown {
-        answer: rest.clone(),
-        names: pieces::names(&ask.state.draft, ids),
+        names: pieces::names(draft, ids),
+        answer: Rc::new(rest),
         start: None,
         ..shown.clone()
     };
-    let ids = left.pieces.iter().map(|p| p.id.as_str());
-    let names = pieces::names(&ask.state.draft, ids);
+    let names = pieces::names(draft, left.pieces.iter().map(|p| p.id.as_str()));
+    let care = after::care(left.reentry.kind);
     html! {
         <>
             for (piece, name) in left.pieces.iter().zip(names) {
@@ -177,14 +159,15 @@ fn outcome(ask: &Ask, shown: &Shown, rest: &Rc<Answer>, left: &Left) -> Html {
                 }
             }
             <h3>{ after::GO_ON }</h3>
-            { again("", &left.reentry) }
+            <p>{ after::reenter(&left.reentry) }</p>
+            { note(Weight::Stop, "", care) }
             <h3>{ after::REMAINS }</h3>
             <ul>{ items(&then.to_do()) }</ul>
             for (statement, what) in limits(&then) {
                 { note(Weight::Look, &statement, &what) }
             }
-            { stretches(&then) }
-            { cautions(&then) }
+            { stretches(&then, care) }
+            <div class="care">{ groups(&then) }</div>
         </>
     }
 }

@@ -20,17 +20,15 @@ fn fields(ask: &Ask) -> Html {
         ["copper", "graphite", "silver"].contains(&base)
     };
     let coat = pieces::ids(draft).iter().any(coated);
+    let all = [at::SESSION, at::BETWEEN, at::CURE, at::DRY];
     html! {
         <>
             <p class="soft">{ after::ATTEND_NOTE }</p>
             <div class="fields">
-                { ask.field(at::SESSION) }
-                { ask.field(at::BETWEEN) }
-                if coat {
-                    { ask.field(at::CURE) }
-                    { ask.field(at::DRY) }
-                }
                 { ask.name_field(at::DUE, words::empty_field(at::DUE)) }
+                for address in all.iter().take(if coat { 4 } else { 2 }) {
+                    { ask.field(address) }
+                }
             </div>
         </>
     }

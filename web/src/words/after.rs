@@ -28,6 +28,11 @@ pub const GO_ON: &str = "How to go on";
 /// Heading of the job that remains.
 pub const REMAINS: &str = "What remains";
 
+/// What is still to be said.
+pub fn say_first(label: &str) -> String {
+    ["Say first: ", label, "."].concat()
+}
+
 /// The label of a field.
 pub(super) fn field(plain: &str) -> &'static str {
     match plain {
@@ -52,11 +57,11 @@ pub(super) fn field(plain: &str) -> &'static str {
 /// What stands in an empty field.
 pub(super) fn empty(address: &str) -> &'static str {
     match address {
-        at::SESSION => "all at once",
-        at::BETWEEN => "to next day",
+        at::SESSION => "any",
+        at::BETWEEN => "next day",
         at::DUE => "no date",
         at::CURE | at::DRY => "as usual",
-        at::GAP => "not known",
+        at::GAP => "unknown",
         at::REVERSED_CURRENT => "as set",
         _ => "–",
     }
@@ -109,16 +114,13 @@ pub fn before_sessions(which: &[String]) -> String {
 
 /// `Sat 5 Dec, 16:00`, from `2026-12-05T16:00`.
 pub fn day(local: &str) -> String {
-    const MONTHS: [&str; 12] = [
-        "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
-    ];
-    let (date, time) = local.split_once('T').unwrap_or((local, ""));
-    let mut parts = date.split('-').skip(1);
-    let mut next = || parts.next().and_then(|p| p.parse::<usize>().ok());
-    let month = MONTHS[next().unwrap_or(1).saturating_sub(1) % 12];
-    let of_month = next().unwrap_or_default().to_string();
-    let weekday = labels::weekday(number::weekday_index(date));
-    [weekday, "\u{a0}", &of_month, "\u{a0}", month, ", ", time].concat()
+    const MONTHS: &str = "JanFebMarAprMayJunJulAugSepOctNovDec";
+    let part = |from: usize, to: usize| local.get(from..to).unwrap_or_default();
+    let end = 3 * part(5, 7).parse::<usize>().unwrap_or_default();
+    let weekday = labels::weekday(number::weekday_index(part(0, 10)));
+    let day = part(8, 10).trim_start_matches('0');
+    let month = MONTHS.get(end.saturating_sub(3)..end).unwrap_or_default();
+    [weekday, "\u{a0}", day, "\u{a0}", month, ", ", part(11, 16)].concat()
 }
 
 /// A thickness and between what it lies.

@@ -61,7 +61,7 @@ fn nothing(shown: &Shown) -> Html {
     }
 }
 
-fn row(turn: Turn) -> Html {
+pub(super) fn row(turn: Turn) -> Html {
     html! {
         <li>
             <span class="when">{ turn.when.unwrap_or_default() }</span>

@@ -177,8 +177,13 @@ pub fn cautions(shown: &Shown) -> Html {
     if shown.answer.cautions.is_empty() {
         return Html::default();
     }
+    card("card care", words::CARE, groups(shown))
+}
+
+/// Each under when it is due.
+pub fn groups(shown: &Shown) -> Html {
     let groups: Vec<Html> = WHENS.map(|when| group(when, due(shown, when))).into();
-    card("card care", words::CARE, html! { <>{ groups }</> })
+    html! { <>{ groups }</> }
 }
 
 fn group(when: When, due: Vec<String>) -> Html {

@@ -19,10 +19,10 @@ pub use course::course;
 pub use density::density;
 pub use first::first;
 pub use head::head;
-pub use limits::{Limits, cautions, problems, said as limits};
+pub use limits::{Limits, cautions, groups, problems, said as limits};
 pub use meter::meter;
 pub use series::series;
-pub use sessions::{again, sessions, stretches};
+pub use sessions::{sessions, stretches};
 pub use wall::wall;
 
 use crate::words::{self, number};

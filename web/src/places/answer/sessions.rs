@@ -1,6 +1,8 @@
 //! A run in sessions that somebody attends: when each begins, and how the work enters again.
 
 use super::Shown;
+use super::head::row;
+use super::turns::Turn;
 use crate::parts::card::card;
 use crate::parts::note::{Weight, note};
 use crate::words::{self, after, number, working};
@@ -9,15 +11,8 @@ use planner::reentry::Reentry;
 use planner::sessions::{Doing, Session};
 use yew::prelude::*;
 
-/// A stretch of time in words.
-struct Stretch {
-    name: String,
-    length: String,
-    more: String,
-}
-
 impl Shown {
-    fn stretches(&self) -> Vec<Stretch> {
+    fn stretches(&self) -> Vec<Turn> {
         let all = &self.answer.sessions;
         let deep = self.answer.pieces.iter().any(|p| p.etched.is_some());
         let session = |s: &&Session| s.doing == Doing::Session;
@@ -28,10 +23,11 @@ impl Shown {
                 more.push(' ');
                 more.push_str(&words::usual(&working::source(source), None));
             }
-            Stretch {
-                name: after::stretch(s.doing, n.saturating_sub(all.len() - of) + 1, of),
-                length: number::time(s.time),
-                more: more.trim().to_owned(),
+            Turn {
+                when: None,
+                words: after::stretch(s.doing, n.saturating_sub(all.len() - of) + 1, of),
+                value: number::time(s.time),
+                more: Some(more),
             }
         };
         all.iter().enumerate().map(said).collect()
@@ -56,8 +52,8 @@ impl Shown {
 
     pub(super) fn sessions_as_text(&self) -> Vec<String> {
         let mut lines: Vec<String> = Vec::new();
-        for s in self.stretches() {
-            lines.push([&s.name, ": ", &s.length, ". ", &s.more].concat());
+        for turn in self.stretches() {
+            lines.push(turn.line() + ". " + &turn.more.unwrap_or_default());
         }
         for (title, way) in self.ways_in() {
             lines.push(
@@ -80,35 +76,31 @@ pub fn sessions(shown: &Shown) -> Html {
     if shown.answer.sessions.is_empty() {
         return Html::default();
     }
-    card("card sessions", after::SESSIONS, stretches(shown))
+    card("card sessions", after::SESSIONS, stretches(shown, ""))
 }
 
-/// The stretches in the order of time, then how the work enters again.
-pub fn stretches(shown: &Shown) -> Html {
+/// The stretches, where there are any, in the order of time, then how the work enters again, and what to take care of unless that was `said`.
+pub fn stretches(shown: &Shown, said: &'static str) -> Html {
+    if shown.answer.sessions.is_empty() {
+        return Html::default();
+    }
+    let ways = shown.ways_in();
+    let mut care: Vec<&str> = ways.iter().map(|(_, way)| after::care(way.kind)).collect();
+    care.dedup();
+    care.retain(|c| *c != said);
     html! {
         <>
             <ol class="moments stretches">
-                for s in shown.stretches() {
-                    <li>
-                        <span>{ s.name }</span>
-                        <span class="value">{ s.length }</span>
-                        <span class="more">{ s.more }</span>
-                    </li>
+                for turn in shown.stretches() {
+                    { row(turn) }
                 }
             </ol>
-            for (title, way) in shown.ways_in() {
-                { again(&title, way) }
+            for (title, way) in ways {
+                <p><strong>{ title }</strong>{ " " }{ after::reenter(way) }</p>
             }
-        </>
-    }
-}
-
-/// A way in again, and what to take care of in it.
-pub fn again(title: &str, way: &Reentry) -> Html {
-    html! {
-        <>
-            { note(Weight::Quiet, title, &after::reenter(way)) }
-            { note(Weight::Stop, "", after::care(way.kind)) }
+            for care in care {
+                { note(Weight::Stop, "", care) }
+            }
         </>
     }
 }

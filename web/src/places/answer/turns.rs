@@ -21,7 +21,8 @@ impl Turn {
     /// In one line.
     pub fn line(&self) -> String {
         let mut line = String::new();
-        if let Some(when) = &self.when {
+        // Without a clock the end is said by how long it takes.
+        if let Some(when) = self.when.as_ref().filter(|w| **w != self.value) {
             line.push_str(when);
             line.push(' ');
         }

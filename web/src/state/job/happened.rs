@@ -25,6 +25,20 @@ pub fn step_of<'a>(draft: &'a Draft, job: &'a Job) -> Option<&'a str> {
     [picked, FIRST].into_iter().find(has)
 }
 
+/// The pieces that hang in a step.
+pub fn hung<'a>(job: &'a Job, step: &str) -> Vec<&'a str> {
+    let mut all = Vec::new();
+    for place in job
+        .steps
+        .iter()
+        .filter(|s| s.id == step)
+        .flat_map(|s| &s.places)
+    {
+        all.extend(place.pieces.iter().map(String::as_str));
+    }
+    all
+}
+
 /// Reads what went wrong with a job.
 pub fn happened(draft: &Draft, job: &Job) -> Happened {
     let mut r = Reader::of(draft);
@@ -78,9 +92,8 @@ impl Reader<'_> {
                     return Err(at::FILED_MASS);
                 }
                 let picked = self.draft.text(at::FILED_PIECE);
-                let here = job.steps.iter().filter(|s| Some(s.id.as_str()) == step);
-                let mut hung = here.flat_map(|s| &s.places).flat_map(|p| &p.pieces);
-                let piece = hung.find(|id| *id == picked).cloned();
+                let hung = step.map(|step| hung(job, step)).unwrap_or_default();
+                let piece = hung.contains(&picked).then(|| picked.to_owned());
                 Ok(Accident::Filed { piece, mass, area })
             }
             _ => Ok(Accident::PowerCut {

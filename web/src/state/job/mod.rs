@@ -8,7 +8,7 @@ mod piece;
 mod steps;
 mod supply;
 
-pub use happened::{Happened, happened, step_of};
+pub use happened::{Happened, happened, hung, step_of};
 pub use supply::SETTINGS;
 
 use super::at;
