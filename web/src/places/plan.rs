@@ -63,7 +63,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 <Setup ask={ask.clone()} />
                 <Exact ask={ask.clone()} job={props.job.clone()} />
                 <div class="actions">
-                    <button type="button" class="button" onclick={undo} disabled={!ask.state.can_undo()}>{ words::UNDO }</button>
+                    <button type="button" class="button" onclick={undo} aria-disabled={(!ask.state.can_undo()).then_some("true")}>{ words::UNDO }</button>
                 </div>
                 <Drafts state={ask.state.clone()} act={ask.act.clone()} />
                 if let Some(text) = &props.shelf_note {
