@@ -7,6 +7,7 @@ mod driver;
 mod first_answer;
 mod frozen;
 mod keyboard;
+mod language;
 mod layout;
 mod manners;
 mod offline;

@@ -95,9 +95,9 @@ pub fn Plan(props: &PlanProps) -> Html {
 /// The words for what the piece is made of, for the drawing.
 pub fn core(state: &State) -> &'static str {
     match state.draft.scoped(at::BASE) {
-        "copper" | "graphite" | "silver" => "sealed, coated",
+        "copper" | "graphite" | "silver" => words::COATED,
         id => match words::metal(id) {
-            "" => "the piece",
+            "" => words::THE_PIECE,
             name => name,
         },
     }
