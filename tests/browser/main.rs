@@ -4,6 +4,7 @@
 mod axe;
 mod bad_input;
 mod driver;
+mod fields;
 mod first_answer;
 mod frozen;
 mod keyboard;
