@@ -1,5 +1,5 @@
 // Edits every field that can be seen: a wrong entry first, then another right one with a comma. A line for each:
-// address, what happened. The clock must stand still meanwhile (`start/local` holds a time).
+// address, what happened. arguments[0]: their addresses; without any, gives all there are. The clock must stand still meanwhile (`start/local` holds a time).
 const frames = () => new Promise((r) => requestAnimationFrame(() => requestAnimationFrame(r)));
 const answer = () => [...document.querySelectorAll(".give, .detail, #measure p, #measure + *, .bar")].map((e) => e.textContent).join("|");
 const help = (id) => document.getElementById(`${id}-help`).textContent.trim();
@@ -20,9 +20,10 @@ const type = async (id, text) => {
   await frames();
   return during;
 };
-return (async () => {
+return (async (...given) => {
   const lines = [];
-  const ids = [...document.querySelectorAll("main input[inputmode=decimal]")].filter((e) => e.offsetWidth).map((e) => e.id);
+  const ids = given;
+  if (!ids.length) return [...document.querySelectorAll("main input[inputmode=decimal]")].filter((e) => e.offsetWidth).map((e) => e.id);
   for (const id of ids) {
     const field = () => document.getElementById(id);
     if (!field()) continue;
@@ -62,8 +63,12 @@ return (async () => {
       }
     }
     if (field()) await type(id, first);
-    if (!(await comes(() => answer() === before))) told.push("does not go back with its text");
+    if (!(await comes(() => answer() === before))) {
+      const after = answer();
+      const n = [...before].findIndex((c, k) => c !== after[k]);
+      told.push(`does not go back with its text: from “${before.slice(n - 20, n + 60)}” to “${after.slice(n - 20, n + 60)}”`);
+    };
     lines.push(`${id}\t${told.join("; ")}`);
   }
   return lines;
-})();
+})(...arguments[0]);
