@@ -39,6 +39,20 @@ pub fn saved_page() -> String {
     env::var("IONWRIGHT_PAGE").expect("IONWRIGHT_PAGE: run `cargo xtask test`")
 }
 
+/// The text of a page's file, which is in UTF-16 with a mark at its start.
+pub fn page_text(file: &std::path::Path) -> String {
+    page_of(&std::fs::read(file).expect("a page"))
+}
+
+/// The same of a file's bytes.
+pub fn page_of(bytes: &[u8]) -> String {
+    let mut units = bytes
+        .chunks(2)
+        .map(|two| u16::from_le_bytes([two[0], two[1]]));
+    assert_eq!(units.next(), Some(0xfeff));
+    String::from_utf16(&units.collect::<Vec<_>>()).expect("UTF-16")
+}
+
 /// Whether the saved page belongs to this run.
 pub fn has_saved_page() -> bool {
     env::var("IONWRIGHT_ONLY").as_deref() != Ok("site")

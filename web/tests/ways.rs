@@ -10,8 +10,14 @@ use yew::Reducible;
 
 const NOW: Option<&str> = Some("2026-05-01T19:00");
 
+type Row = (
+    &'static str,
+    &'static [(&'static str, &'static str)],
+    LimitKind,
+);
+
 /// Example, what is typed into it, a limit that must then have at least one way out with a field on the page. Invented jobs.
-const ROWS: &[(&str, &[(&str, &str)], LimitKind)] = &[
+const ROWS: &[Row] = &[
     ("hoops", &[(at::HIGHEST, "0.05")], LimitKind::SupplyTooSmall),
     ("hoops", &[(at::LOWEST, "200")], LimitKind::SupplyTooLarge),
     (

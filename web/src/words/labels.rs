@@ -273,7 +273,7 @@ pub fn field(address: &str) -> &'static str {
         at::VOLTS => "Highest voltage",
         at::PLACE => "Where you work",
         at::START => "Start at",
-        _ => "",
+        plain => super::after::field(plain),
     }
 }
 
@@ -314,7 +314,7 @@ pub fn empty_field(address: &str) -> &'static str {
     match address {
         at::START => "now",
         at::DISPLAY_STEP => "any",
-        _ => "–",
+        _ => super::after::empty(address),
     }
 }
 
@@ -715,7 +715,7 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
             ("class", "a class"),
             ("shop", "ventilated shop"),
         ],
-        _ => &[],
+        plain => super::after::options(plain),
     }
 }
 
