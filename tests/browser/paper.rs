@@ -45,8 +45,8 @@ const PLANS: [(&str, [usize; 2]); 6] = [
     ("demo-acorn-cap", [1, 1]),
     ("demo-vermeil", [1, 1]),
     ("demo-bookmark", [1, 1]),
-    // Three pieces: a table and what is said of each.
-    ("pieces", [2, 1]),
+    // Three pieces in a table.
+    ("pieces", [1, 1]),
     // Opened panels are no part of the plan.
     ("working", [1, 1]),
 ];
@@ -88,5 +88,6 @@ async fn a_long_plan_takes_no_page_more_than_its_lines_need() {
         printed(&browser, "nine-pieces", PAPERS[0]).await,
         printed(&browser, "nine-pieces", PAPERS[1]).await,
     ];
-    assert!(has[0] <= 3 && has[1] <= 2, "{has:?}");
+    // Nine rows in place of one sentence are more than what is left of A5.
+    assert!(has[0] <= 2 && has[1] == 1, "{has:?}");
 }
