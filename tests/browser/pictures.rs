@@ -9,8 +9,6 @@ use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-const SIZES: [(u32, u32); 2] = [(360, 800), (1280, 800)];
-
 fn folder() -> PathBuf {
     let folder = Path::new(env!("CARGO_TARGET_TMPDIR")).join("pictures");
     fs::create_dir_all(&folder).expect("a folder for pictures");
@@ -34,35 +32,43 @@ fn keep(name: &str, picture: &str) {
     fs::write(folder().join(name), bytes).expect(name);
 }
 
-async fn pictures(browser: &Browser, view: &View) {
-    for (width, height) in SIZES {
-        resize(browser, width, height).await;
-        for theme in THEMES {
-            let wishes = [
-                ("prefers-color-scheme", theme),
-                ("prefers-reduced-motion", "reduce"),
-            ];
-            prefer(browser, &wishes).await;
-            browser.eval("scrollTo(0, 0)").await;
-            keep(
-                &format!("{}-{width}-{theme}.png", view.name),
-                &take(browser, true).await,
-            );
-        }
+async fn pictures(browser: &Browser, view: &View, size: (u32, u32)) {
+    let (width, height) = size;
+    resize(browser, width, height).await;
+    for theme in THEMES {
+        let wishes = [
+            ("prefers-color-scheme", theme),
+            ("prefers-reduced-motion", "reduce"),
+        ];
+        prefer(browser, &wishes).await;
+        browser.eval("scrollTo(0, 0)").await;
+        keep(
+            &format!("{}-{width}-{theme}.png", view.name),
+            &take(browser, true).await,
+        );
     }
 }
 
-#[tokio::test]
-async fn every_view_has_its_pictures() {
+async fn all_pictures(size: (u32, u32)) {
     let browser = opened(360, 800, true).await;
     for view in VIEWS {
         show(&browser, view).await;
-        pictures(&browser, view).await;
+        pictures(&browser, view, size).await;
     }
     drop(browser);
     let browser = opened(360, 800, false).await;
     go_on(&browser, &REFUSED).await;
-    pictures(&browser, &REFUSED).await;
+    pictures(&browser, &REFUSED, size).await;
+}
+
+#[tokio::test]
+async fn every_view_has_its_pictures_on_a_phone() {
+    all_pictures((360, 800)).await;
+}
+
+#[tokio::test]
+async fn every_view_has_its_pictures_on_a_wide_window() {
+    all_pictures((1280, 800)).await;
 }
 
 #[tokio::test]

@@ -66,7 +66,7 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
         others.push((name, bytes));
     }
     let program = wasm::build(compiler)?;
-    let glue = squeeze(&program.glue);
+    let glue = squeeze(&[&program.glue, "\n", include_str!("focus.js")].concat());
     let still = still(&web)?;
     report::step("Writing dist/ionwright.html and dist/site", "1 s", || {
         let parts = Parts {

@@ -1,13 +1,17 @@
 // Lines for text that is cut off, stands out of its box, lies over other text, or makes the page wider than the window.
 const found = [];
+const usual = arguments[0] === "usual";
 const wide = document.documentElement.scrollWidth - document.documentElement.clientWidth;
 if (wide > 0) found.push(`the page is ${wide} wider than the window`);
 const BOXES = "button, .entry, .option, .card, .note, .answer, .top, .sheet, .edition, td, th, li, dd, dt, p, label, summary";
 const all = [];
 for (const node of texts()) {
   const own = node.parentElement;
-  // A formula that is too wide is scrolled in its own line; a text to copy in its own frame.
-  const scrolls = own.closest(arguments[0] === "large" ? "math, pre, table.pieces" : "math, pre");
+  // A formula that is too wide is scrolled in its own line, a text to copy in its own frame; a table only where text is
+  // larger, or another language's.
+  const scrolls = own.closest(usual ? "math, pre" : "math, pre, table.pieces");
+  // Words in a drawing are placed by hand; another language's would be placed anew.
+  if (arguments[0] === "longer" && own.closest("svg")) continue;
   const box = scrolls ? scrolls.parentElement : own.closest(BOXES);
   for (const r of rects(node)) {
     const line = `${name(own)} “${short(node.data)}”`;
@@ -66,8 +70,9 @@ for (const e of root.querySelectorAll("input[type=text], select")) {
   // A name may be as long as the person likes, and a number may come with its unit: the field scrolls, and what was read
   // stands in full under it.
   const own = /label$|draft-name/.test(e.id) || (/[a-z]/i.test(e.value) && document.getElementById(`${e.id}-help`)?.textContent);
-  // A list has one line; what does not fit ends in an ellipsis and stands in full where it opens. Only large text may need that.
-  const large = arguments[0] === "large" && e.matches("select") && style.textOverflow === "ellipsis";
-  if (needs > room + 1 && !own && !large) found.push(`${name(e)} cuts off “${shown}” by ${Math.round(needs - room)}`);
+  // A list has one line; what does not fit ends in an ellipsis and stands in full where it opens. Only larger text and
+  // longer words may need that.
+  const list = !usual && e.matches("select") && style.textOverflow === "ellipsis";
+  if (needs > room + 1 && !own && !list) found.push(`${name(e)} cuts off “${shown}” by ${Math.round(needs - room)}`);
 }
 return [...new Set(found)];

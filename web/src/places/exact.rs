@@ -10,7 +10,7 @@ use crate::state::{at, entries, pieces};
 use crate::words::{self, number, working};
 use planner::answer::{InputUsed, Origin};
 use planner::narrowing::Narrowed;
-use planner::{Catalogue, Job};
+use planner::{Catalogue, FieldPath, Job};
 use quantity::AnyQuantity;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -59,6 +59,11 @@ pub fn Exact(props: &ExactProps) -> Html {
         Callback::from(move |_: MouseEvent| open.set(!*open))
     };
     let narrowed = use_narrowing(&props.job);
+    // While it is open every field stays where it was found: one that moved would be lost from under the finger.
+    let kept = use_mut_ref(Kept::default);
+    if !*open {
+        *kept.borrow_mut() = Kept::default();
+    }
     let named = |n: &&Narrowed| !words::input(n.at.as_str()).is_empty();
     let first = narrowed.iter().find(named);
     let first = first.map(|n| measure_first(&props.ask, n));
@@ -75,11 +80,19 @@ pub fn Exact(props: &ExactProps) -> Html {
             }
             <div id="exact" hidden={!*open}>
                 if *open {
-                    { panel(&props.ask, &narrowed) }
+                    { panel(&props.ask, &narrowed, &mut kept.borrow_mut()) }
                 }
             </div>
         </section>
     }
+}
+
+/// The inputs in the order in which they were found.
+#[derive(Default)]
+struct Kept {
+    order: Vec<FieldPath>,
+    /// What knowing each would do was known by then.
+    settled: bool,
 }
 
 /// What is worth measuring first, and by how much that would narrow the range.
@@ -98,11 +111,7 @@ fn name(ask: &Ask, address: &str) -> String {
     name
 }
 
-fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
-    let hint = |input: &&InputUsed| {
-        let found = narrowed.iter().position(|n| n.at == input.at);
-        found.unwrap_or(usize::MAX)
-    };
+fn panel(ask: &Ask, narrowed: &[Narrowed], kept: &mut Kept) -> Html {
     let mut inputs: Vec<&InputUsed> = ask
         .answer
         .inputs
@@ -110,8 +119,21 @@ fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
         .filter(|i| i.band.is_some() || i.origin != Origin::Given)
         .filter(|i| !words::input(i.at.as_str()).is_empty())
         .collect();
-    inputs.sort_by_key(hint);
-    let used = |address: &str| inputs.iter().any(|i| i.at.as_str() == address);
+    let place = |at: &FieldPath, order: &[FieldPath]| {
+        let found = order.iter().position(|o| o == at);
+        found.unwrap_or(usize::MAX)
+    };
+    if !kept.settled {
+        let order: Vec<FieldPath> = narrowed.iter().map(|n| n.at.clone()).collect();
+        inputs.sort_by_key(|i| place(&i.at, &order));
+        kept.order = inputs.iter().map(|i| i.at.clone()).collect();
+        kept.settled = !narrowed.is_empty();
+    }
+    inputs.sort_by_key(|i| place(&i.at, &kept.order));
+    let used = |address: &str| {
+        let here = |at: &FieldPath| at.as_str() == address;
+        kept.order.iter().any(here) && inputs.iter().any(|i| here(&i.at))
+    };
     let rest = |all: &[&'static str]| {
         let left = all.iter().filter(|a| applies(ask, a));
         left.filter(|a| !used(&ask.here(a)))
@@ -125,7 +147,7 @@ fn panel(ask: &Ask, narrowed: &[Narrowed]) -> Html {
         <>
             <p class="soft">{ words::EXACT_NOTE }</p>
             for used in &inputs {
-                { input(ask, used, narrowed) }
+                { input(ask, used, narrowed, kept.order.contains(&used.at)) }
             }
             { group(words::PIECE, html! {
                 <>
@@ -185,7 +207,8 @@ fn counters(ask: &Ask) -> Vec<(&'static str, &'static str)> {
     ids.iter().map(|id| (*id, words::material(id))).collect()
 }
 
-fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
+/// `here`: its own field stands in it and nowhere else.
+fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed], here: bool) -> Html {
     let address = used.at.as_str();
     let found = narrowed.iter().find(|n| n.at == used.at);
     let hint = found.map(|n| words::narrows(n.remains));
@@ -216,7 +239,7 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed]) -> Html {
             </summary>
             <p class="soft">{ from }</p>
             <div class="fields">
-                if own && entries::declared(address).is_some() {
+                if here && own && entries::declared(address).is_some() {
                     { ask.field(address) }
                 }
                 { ask.field(&sure) }

@@ -66,7 +66,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { attend(ask) }
                 <Exact ask={ask.clone()} job={props.job.clone()} />
                 <div class="actions">
-                    <button type="button" class="button" onclick={undo} disabled={!ask.state.can_undo()}>{ words::UNDO }</button>
+                    <button type="button" class="button" onclick={undo} aria-disabled={(!ask.state.can_undo()).then_some("true")}>{ words::UNDO }</button>
                 </div>
                 <Drafts state={ask.state.clone()} act={ask.act.clone()} />
                 if let Some(text) = &props.shelf_note {
@@ -100,9 +100,9 @@ pub fn Plan(props: &PlanProps) -> Html {
 /// The words for what the piece is made of, for the drawing.
 pub fn core(state: &State) -> &'static str {
     match state.draft.scoped(at::BASE) {
-        "copper" | "graphite" | "silver" => "sealed, coated",
+        "copper" | "graphite" | "silver" => words::COATED,
         id => match words::metal(id) {
-            "" => "the piece",
+            "" => words::THE_PIECE,
             name => name,
         },
     }

@@ -49,6 +49,10 @@ pub const DONE: &str = "Done";
 pub const SETUP: &str = "Bath, supply, coat";
 /// Name of the part that answers, which scrolls by itself on a wide window.
 pub const ANSWER: &str = "The answer";
+/// In the drawing, what the layer grows on: a find that was sealed and coated.
+pub const COATED: &str = "sealed, coated";
+/// The same where nothing is known of it.
+pub const THE_PIECE: &str = "the piece";
 /// Heading of the drawing.
 pub const WALL: &str = "The layer, to scale";
 /// Heading of what an etch makes of a sheet.

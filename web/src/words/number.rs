@@ -243,6 +243,7 @@ pub fn in_unit_of(value: AnyQuantity, symbol: &str) -> (f64, Option<&'static Uni
         "kg_per_mol" => of::<quantity::MolarMass>(si, symbol),
         "C_per_mol" => of::<quantity::MolarCharge>(si, symbol),
         "frac" => of::<quantity::Fraction>(si, symbol),
+        "money_per_kg" => of::<quantity::MoneyPerMass>(si, symbol),
         _ => (si, None),
     }
 }
