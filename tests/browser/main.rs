@@ -6,6 +6,7 @@ mod driver;
 mod first_answer;
 mod frozen;
 mod layout;
+mod measure;
 mod offline;
 mod saved_copy;
 mod site;
