@@ -3,7 +3,7 @@
 use crate::driver::{Browser, PHONE, TORUS_BORE, TORUS_WIRE, ways};
 use planner::{Catalogue, answer};
 use std::rc::Rc;
-use web::state::{Action, State, at, demo, job};
+use web::state::{Action, State, at, demos, job};
 use web::words::number;
 use yew::Reducible;
 
@@ -13,7 +13,7 @@ fn set_after_keys(field: &str, text: &str) -> String {
     let ends: Vec<usize> = text.char_indices().map(|(n, c)| n + c.len_utf8()).collect();
     let state = ends
         .iter()
-        .fold(Rc::new(State::new(demo::demo())), |s, &end| {
+        .fold(Rc::new(State::new(demos::first())), |s, &end| {
             s.reduce(typed(&text[..end]))
         });
     let answer = answer(

@@ -39,6 +39,20 @@ pub fn saved_page() -> String {
     env::var("IONWRIGHT_PAGE").expect("IONWRIGHT_PAGE: run `cargo xtask test`")
 }
 
+/// The text of a page's file, which is in UTF-16 with a mark at its start.
+pub fn page_text(file: &std::path::Path) -> String {
+    page_of(&std::fs::read(file).expect("a page"))
+}
+
+/// The same of a file's bytes.
+pub fn page_of(bytes: &[u8]) -> String {
+    let mut units = bytes
+        .chunks(2)
+        .map(|two| u16::from_le_bytes([two[0], two[1]]));
+    assert_eq!(units.next(), Some(0xfeff));
+    String::from_utf16(&units.collect::<Vec<_>>()).expect("UTF-16")
+}
+
 /// Whether the saved page belongs to this run.
 pub fn has_saved_page() -> bool {
     env::var("IONWRIGHT_ONLY").as_deref() != Ok("site")
@@ -97,6 +111,11 @@ fn end_session(port: u16, session: &str) -> std::io::Result<()> {
 impl Browser {
     /// Opens a window.
     pub async fn open(window: Window) -> Self {
+        Self::open_with(window, json!({})).await
+    }
+
+    /// Opens a window of a browser with wishes of its own, by the names the browser keeps them under.
+    pub async fn open_with(window: Window, wishes: Value) -> Self {
         let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))
             .and_then(|l| l.local_addr())
             .expect("a free port")
@@ -115,7 +134,7 @@ impl Browser {
             tokio::time::sleep(Duration::from_millis(50)).await;
         }
         let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(capabilities(window))
+            .capabilities(capabilities(window, wishes))
             .connect(&format!("http://127.0.0.1:{port}"))
             .await
             .expect("a browser window");
@@ -252,7 +271,7 @@ impl WebDriverCompatibleCommand for Cdp {
     }
 }
 
-fn capabilities(window: Window) -> serde_json::Map<String, Value> {
+fn capabilities(window: Window, wishes: Value) -> serde_json::Map<String, Value> {
     let chrome = env::var("CHROME").unwrap_or_else(|_| "chromium".to_owned());
     let mut options = json!({
         "binary": chrome,
@@ -261,8 +280,9 @@ fn capabilities(window: Window) -> serde_json::Map<String, Value> {
         "mobileEmulation": {"deviceMetrics": {"width": window.width, "height": window.height, "pixelRatio": 2,
             "touch": window.width < 900}},
     });
+    options["prefs"] = wishes;
     if !window.storage {
-        options["prefs"] = json!({"profile.default_content_setting_values.cookies": 2});
+        options["prefs"]["profile.default_content_setting_values.cookies"] = json!(2);
     }
     let all = json!({"goog:chromeOptions": options});
     all.as_object().cloned().unwrap_or_default()

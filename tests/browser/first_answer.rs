@@ -2,14 +2,14 @@
 
 use crate::driver::{Browser, PHONE, TORUS_WIRE, Way, ways};
 use planner::{Catalogue, answer};
-use web::state::{Action, State, at, demo, job};
+use web::state::{Action, State, at, demos, job};
 use web::words::number;
 use yew::Reducible;
 
 /// The large figure and the mean thickness that the host works out for the example after some edits.
 fn expected(edits: &[(&str, &str)]) -> (String, String) {
     let state = edits.iter().fold(
-        std::rc::Rc::new(State::new(demo::demo())),
+        std::rc::Rc::new(State::new(demos::first())),
         |s, (at, text)| s.reduce(Action::Typed((*at).to_owned(), (*text).to_owned())),
     );
     let read = job::read(&state.draft, Some("2026-05-01T10:00"));

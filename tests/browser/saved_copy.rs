@@ -1,6 +1,6 @@
 //! A copy of the page that carries the plan.
 
-use crate::driver::{Browser, PHONE, TORUS_BORE, Way, ways};
+use crate::driver::{Browser, PHONE, TORUS_BORE, Way, page_text, ways};
 use serde_json::{Value, json};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -81,7 +81,7 @@ async fn a_saved_copy_opens_elsewhere_with_the_plan_in_it() {
             name.as_str().is_some_and(|name| name.contains(HOSTILE)),
             "{name}"
         );
-        let text = fs::read_to_string(&first).expect("the copy");
+        let text = page_text(&first);
         assert!(!text.contains("rel=\"manifest\"") && !text.contains("'self'; "));
         assert_eq!(text.matches("</script").count(), 3);
 

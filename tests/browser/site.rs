@@ -1,6 +1,6 @@
 //! A site on this machine that can be changed, cut short and stopped.
 
-use crate::driver::saved_page;
+use crate::driver::{page_of, saved_page};
 use sha2::{Digest, Sha256};
 use std::collections::HashMap;
 use std::fs;
@@ -33,7 +33,7 @@ pub const NEXT: &str = "Ionwright, the next edition";
 pub fn next(files: &Files) -> Files {
     let mut files = files.clone();
     let text = |files: &Files, name: &str| String::from_utf8(files[name].clone()).expect(name);
-    let page = text(&files, "index.html");
+    let page = page_of(&files["index.html"]);
     let changed = page.replace(
         "<title>Ionwright</title>",
         &format!("<title>{NEXT}</title>"),
@@ -46,7 +46,9 @@ pub fn next(files: &Files) -> Files {
         .replace(edition, "0123456789ab")
         .replace(&sha256(&page), &sha256(&changed));
     assert!(worker.contains(&sha256(&changed)));
-    files.insert("index.html".to_owned(), changed.into_bytes());
+    let units = std::iter::once(0xfeff).chain(changed.encode_utf16());
+    let changed: Vec<u8> = units.flat_map(u16::to_le_bytes).collect();
+    files.insert("index.html".to_owned(), changed);
     files.insert("worker.js".to_owned(), worker.into_bytes());
     files
 }

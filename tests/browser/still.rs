@@ -1,6 +1,6 @@
 //! The page where no program runs: plain HTML with the table, written at packaging from the answers.
 
-use crate::driver::{Browser, PHONE, Way, has_saved_page, saved_page, ways};
+use crate::driver::{Browser, PHONE, Way, has_saved_page, page_text, saved_page, ways};
 use serde_json::json;
 use web::still::{AREAS, DENSITIES, cell};
 
@@ -33,7 +33,7 @@ async fn without_script_the_table_stands_and_agrees_with_the_answers() {
 #[test]
 fn the_packaged_file_holds_the_fragment_as_the_words_give_it() {
     if has_saved_page() {
-        let file = std::fs::read_to_string(saved_page()).expect("the saved page");
+        let file = page_text(std::path::Path::new(&saved_page()));
         for line in web::still::html().lines() {
             assert!(file.contains(line), "{line}");
         }

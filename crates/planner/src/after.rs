@@ -1,6 +1,6 @@
 //! After an accident: what is left on the work, how it enters again, and the job that remains.
 
-use crate::answer::Answer;
+use crate::answer::{Answer, Caution, CautionKind, When};
 use crate::answering::{answer_with, prepare};
 use crate::clock::Local;
 use crate::fields;
@@ -184,6 +184,24 @@ pub fn answer(catalogue: &Catalogue, asked: &After, mut problems: Vec<Problem>) 
     let left = scene.left(n);
     let rest = scene.rest(&job, &plan, &whole, n, left.as_ref());
     let mut answer = answer_with(catalogue, &rest, problems);
+    let filed = matches!(asked.what, Accident::Filed { .. });
+    let dust: &[CautionKind] = if filed {
+        &[CautionKind::MetalDust]
+    } else {
+        &[]
+    };
+    let dips = left.as_ref().map_or(&[][..], |l| l.reentry.kind.hazards());
+    let at = FieldPath::new("steps").child(&asked.step);
+    for kind in dust.iter().chain(dips) {
+        let said = |c: &Caution| c.kind == *kind && c.at == at;
+        if !answer.cautions.iter().any(said) {
+            answer.cautions.push(Caution {
+                kind: *kind,
+                at: at.clone(),
+                when: When::Before,
+            });
+        }
+    }
     answer.after = left;
     answer
 }

@@ -40,6 +40,9 @@ pub struct Answer {
     pub pieces: Vec<PieceAnswer>,
     /// What each bath gains and loses.
     pub baths: Vec<BathAnswer>,
+    /// What a class can have, where there is one.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub class: Option<crate::class::ClassAnswer>,
     /// From the first step's start to the last one's end.
     pub time: Maybe<Range<Time>>,
     /// Charge of all steps.
@@ -697,6 +700,12 @@ pub enum CautionKind {
     PlatingNames,
     /// A solution of the person's own: its own sheet rules.
     OwnSheet,
+    /// Persulfate: an oxidiser.
+    Oxidiser,
+    /// Metal dust from filing.
+    MetalDust,
+    /// A heater in a bath.
+    HeaterInBath,
 }
 
 impl CautionKind {
@@ -731,6 +740,9 @@ impl CautionKind {
         Self::UnderAge,
         Self::PlatingNames,
         Self::OwnSheet,
+        Self::Oxidiser,
+        Self::MetalDust,
+        Self::HeaterInBath,
     ];
 }
 

@@ -8,6 +8,7 @@ use crate::answer::{
 use crate::begin;
 use crate::body::measure;
 use crate::checks;
+use crate::class;
 use crate::cover;
 use crate::groove;
 use crate::inputs::Inputs;
@@ -97,6 +98,7 @@ fn answer_by(
             .map(|n| b.piece(n, &ranges))
             .collect(),
         baths: b.baths(&ranges),
+        class: class::of(catalogue, job, &plan, &likely),
         time: b.or_step_absence(ranges.time()),
         charge: b.or_step_absence(ranges.charge()),
         sessions: sessions::sessions(job, &plan, &likely),
@@ -119,6 +121,7 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
         stages: Vec::new(),
         pieces: Vec::new(),
         baths: Vec::new(),
+        class: None,
         time: Maybe::absent(Because::InputMissing),
         charge: Maybe::absent(Because::InputMissing),
         sessions: Vec::new(),

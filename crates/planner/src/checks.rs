@@ -340,6 +340,29 @@ pub fn cautions(job: &Job, plan: &Plan, likely: &Run) -> Vec<Caution> {
             }
         }
     }
+    for session in sessions::sessions(job, plan, likely) {
+        let (Some(way), Some(id)) = (session.reentry, session.step) else {
+            continue;
+        };
+        let at = FieldPath::new("steps").child(&id);
+        for kind in way.kind.hazards() {
+            if !seen.contains(&(*kind, at.clone())) {
+                seen.push((*kind, at.clone()));
+                add(*kind, at.clone(), When::Before);
+            }
+        }
+    }
+    for (n, bath) in plan.baths.iter().enumerate() {
+        let uses = |s: &&PlanStep| s.vessels.iter().any(|v| v.bath == n);
+        if let Some(s) = plan
+            .steps
+            .iter()
+            .find(uses)
+            .filter(|_| bath.heater.is_some())
+        {
+            add(CautionKind::HeaterInBath, step(s), When::Before);
+        }
+    }
     add(CautionKind::SupplyAndLiquid, step(first), When::Before);
     if job.place == Place::Class {
         add(CautionKind::ClassAttended, step(first), When::During);

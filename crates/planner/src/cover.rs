@@ -50,9 +50,9 @@ pub struct HandSet {
 }
 
 /// Over this many volts bare graphite has to be pushed before it takes metal at all (read off the covering table, derived).
-const BARE: Voltage = Voltage::volt(0.1);
+pub(crate) const BARE: Voltage = Voltage::volt(0.1);
 /// Resistance of the surface at the growing front (derived, 8 ohm cm2).
-const FRONT: AreaResistance = AreaResistance::of_si(8e-4);
+pub(crate) const FRONT: AreaResistance = AreaResistance::of_si(8e-4);
 /// Over the growth current on metal paint: 1.2 to 2 times. Common practice, no source.
 const PAINT: f64 = 1.5;
 /// By hand on graphite: minutes, and the share of the growth current that the part covered by then takes (derived, strip of
@@ -210,21 +210,26 @@ pub(crate) fn covering(plan: &Plan, likely: &Run, n: usize) -> Option<Covering> 
     })
 }
 
+/// Whether a graphite coat comes into its first bath in step `n`.
+pub(crate) fn on_bare_graphite(plan: &Plan, n: usize) -> bool {
+    let holds = |s: &PlanStep, p: &usize| s.vessels.iter().any(|v| v.pieces.contains(p));
+    let mut hung = plan.steps[n].vessels.iter().flat_map(|v| &v.pieces);
+    hung.any(|p| {
+        let coat = plan.pieces[*p].coat.is_some_and(|c| !is_metal(c));
+        coat && !plan.steps[..n].iter().any(|s| holds(s, p))
+    })
+}
+
 /// A constant current that never covers a graphite coat in the first step it comes into.
 pub(crate) fn limits(plan: &Plan, likely: &Run, all: &mut Vec<Limit>) {
-    let holds = |s: &PlanStep, p: &usize| s.vessels.iter().any(|v| v.pieces.contains(p));
     for (n, step) in plan.steps.iter().enumerate() {
-        let hung = step.vessels.iter().flat_map(|v| &v.pieces);
-        let bare = hung.filter(|p| {
-            let coat = plan.pieces[**p].coat.is_some_and(|c| !is_metal(c));
-            coat && !plan.steps[..n].iter().any(|s| holds(s, p))
-        });
         let (Some(bath), Some(density)) = (plan.bath(step), likely.steps[n].density) else {
             continue;
         };
         let least = stall(bath, step);
-        if bare.count() == 0 || plan.volts.is_some() || bath.etches() || density.si() >= least.si()
-        {
+        // A held voltage lets the current rise by itself.
+        let held = plan.volts.is_some() || bath.etches();
+        if held || density.si() >= least.si() || !on_bare_graphite(plan, n) {
             continue;
         }
         all.push(Limit {

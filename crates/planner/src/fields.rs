@@ -5,9 +5,9 @@ use crate::path::{FieldPath, name_of};
 use crate::problem::{Accepted, Problem, ProblemKind, of_unreadable};
 use crate::value::Named;
 use quantity::{
-    AreaResistance, BathSurface, Concentration, Conductivity, CounterArea, Current, CurrentDensity,
-    Fraction, Length, Mass, Power, Quantity, Ratio, Reading, Resistance, SheetResistance,
-    Temperature, Thickness, Time, Unit, Voltage, Volume, WorkArea,
+    AnyQuantity, AreaResistance, BathSurface, Concentration, Conductivity, CounterArea, Current,
+    CurrentDensity, Fraction, Length, Mass, Power, Quantity, Ratio, Reading, Resistance,
+    SheetResistance, Temperature, Thickness, Time, Unit, Voltage, Volume, WorkArea,
 };
 use serde_json::Value;
 
@@ -34,13 +34,21 @@ impl<Q: Quantity> Field<Q> {
         }
     }
 
+    /// The declaration without its kind.
+    pub(crate) fn bare(&self) -> Bare {
+        Bare {
+            key: self.key,
+            key_unit: Q::KEY_UNIT,
+            units: Q::UNITS,
+            least: self.least.si(),
+            most: self.most.si(),
+        }
+    }
+
     /// The last part of its address: its key without the unit. A supply's highest voltage stands beside its highest
     /// current, and has an address of its own.
     pub fn name(&self) -> &'static str {
-        match self.key {
-            "highest_V" => "highest_volts",
-            key => name_of(key, Q::KEY_UNIT),
-        }
+        self.bare().name()
     }
 
     /// The unit a number without one is taken to be in.
@@ -50,18 +58,12 @@ impl<Q: Quantity> Field<Q> {
 
     /// What is accepted.
     pub fn accepted(&self) -> Accepted {
-        Accepted::Between {
-            least: Named::new("least", self.least),
-            most: Named::new("most", self.most),
-        }
+        self.bare().accepted()
     }
 
     /// Holds a quantity against the bounds.
     pub fn check(&self, value: Q, at: &FieldPath, read: &str) -> Result<Q, Problem> {
-        match outside(value.si(), self.least.si(), self.most.si()) {
-            None => Ok(value),
-            Some(kind) => Err(refused(kind, at, Some(read), self.accepted())),
-        }
+        self.bare().check(value.si(), at, read).map(|()| value)
     }
 
     /// Reads what a person typed.
@@ -76,8 +78,69 @@ impl<Q: Quantity> Field<Q> {
         text: &str,
         at: &FieldPath,
     ) -> Result<Reading<Q>, Problem> {
-        match quantity::read::<Q>(text, unit) {
-            Ok(reading) => self.check(reading.value, at, text.trim()).map(|_| reading),
+        self.bare().read_text(unit, text, at).map(|r| Reading {
+            value: Q::from_si(r.value.si),
+            unit: r.unit,
+            echo: r.echo,
+        })
+    }
+
+    /// Reads what stands in a Job.
+    pub fn read_json(&self, value: &Value, at: &FieldPath) -> Result<Q, Problem> {
+        self.bare().read_json(value, at).map(Q::from_si)
+    }
+}
+
+/// A declaration without its kind: reading is done once for all kinds, not in a copy for each.
+#[derive(Clone, Copy)]
+pub(crate) struct Bare {
+    pub(crate) key: &'static str,
+    key_unit: &'static str,
+    units: &'static [Unit],
+    least: f64,
+    most: f64,
+}
+
+impl Bare {
+    pub(crate) fn name(&self) -> &'static str {
+        match self.key {
+            "highest_V" => "highest_volts",
+            key => name_of(key, self.key_unit),
+        }
+    }
+
+    pub(crate) fn accepted(&self) -> Accepted {
+        let named = |name, si| Named {
+            name,
+            value: AnyQuantity {
+                key_unit: self.key_unit,
+                si,
+            },
+        };
+        Accepted::Between {
+            least: named("least", self.least),
+            most: named("most", self.most),
+        }
+    }
+
+    fn check(&self, si: f64, at: &FieldPath, read: &str) -> Result<(), Problem> {
+        match outside(si, self.least, self.most) {
+            None => Ok(()),
+            Some(kind) => Err(refused(kind, at, Some(read), self.accepted())),
+        }
+    }
+
+    #[inline(never)]
+    fn read_text(
+        &self,
+        unit: &'static Unit,
+        text: &str,
+        at: &FieldPath,
+    ) -> Result<Reading<AnyQuantity>, Problem> {
+        match quantity::read_any(text, self.key_unit, self.units, unit) {
+            Ok(reading) => self
+                .check(reading.value.si, at, text.trim())
+                .map(|()| reading),
             Err(why) => {
                 let (kind, part) = of_unreadable(&why);
                 Err(refused(kind, at, part, self.accepted()))
@@ -85,13 +148,10 @@ impl<Q: Quantity> Field<Q> {
         }
     }
 
-    /// Reads what stands in a Job.
-    pub fn read_json(&self, value: &Value, at: &FieldPath) -> Result<Q, Problem> {
-        let found = number_in(value, self.least.si(), self.most.si());
-        match found {
-            Ok(number) => Ok(Q::from_si(number)),
-            Err(kind) => Err(refused(kind, at, Some(&value.to_string()), self.accepted())),
-        }
+    #[inline(never)]
+    pub(crate) fn read_json(&self, value: &Value, at: &FieldPath) -> Result<f64, Problem> {
+        number_in(value, self.least, self.most)
+            .map_err(|kind| refused(kind, at, Some(&value.to_string()), self.accepted()))
     }
 }
 
@@ -518,6 +578,8 @@ pub const SPREAD: Field<Fraction> = Field::new(
 );
 /// Length of a lesson.
 pub const LESSON: Field<Time> = Field::new("lesson_s", Time::minutes(5.0), Time::hours(24.0), "h");
+/// Diameter of a witness wire.
+pub const WITNESS: Field<Length> = mm("witness_d_m", 0.2, 5.0);
 /// A time of day, in seconds after midnight.
 pub const OF_DAY_FROM: Field<Time> =
     Field::new("night_from_s", Time::seconds(0.0), Time::hours(24.0), "h");

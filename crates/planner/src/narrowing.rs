@@ -35,6 +35,11 @@ pub fn narrowing(catalogue: &Catalogue, job: &Job) -> Vec<Narrowed> {
     begun.found()
 }
 
+/// "Measure this first": the one input whose knowledge narrows the main outcome most. None where none is worth measuring.
+pub fn measure_first(catalogue: &Catalogue, job: &Job) -> Option<Narrowed> {
+    narrowing(catalogue, job).into_iter().next()
+}
+
 /// The same an input at a time, so that a page can do it between two keystrokes.
 pub struct Narrowing {
     plan: Plan,

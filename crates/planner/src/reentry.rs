@@ -1,5 +1,6 @@
 //! Going on after the current was away: what happened to the work meanwhile, and how it enters again.
 
+use crate::answer::CautionKind;
 use crate::plan::PlanBath;
 use crate::value::Named;
 use chemistry::solution::Family;
@@ -47,6 +48,17 @@ impl ReentryKind {
     ];
 }
 
+impl ReentryKind {
+    /// What is dangerous in it.
+    pub fn hazards(self) -> &'static [CautionKind] {
+        match self {
+            Self::HalfCurrent => &[CautionKind::AcidBurns],
+            Self::MildEtch | Self::Afresh => &[CautionKind::AcidBurns, CautionKind::Oxidiser],
+            Self::GoOn | Self::StrikeAgain | Self::LookAtFilm => &[],
+        }
+    }
+}
+
 /// How to enter again. Its numbers: `etch`, `dip`, `acid` (share by volume), `current` and for how long it is `held`.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Reentry {
@@ -62,6 +74,11 @@ const LOW: CurrentDensity = CurrentDensity::amp_per_dm2(0.5);
 /// Copper that still acid takes in twelve hours: 0.1 to 0.25 um, derived from the work on copper in acid cupric sulfate; more
 /// where air is blown in.
 const TWELVE_HOURS: [f64; 3] = [0.175e-6, 0.1e-6, 0.25e-6];
+/// In less than this nothing happens to copper; up to half an hour it gets a film of the additive.
+const SHORT: Time = Time::minutes(2.0);
+const FILM: Time = Time::minutes(30.0);
+/// In more than this other metals turn passive, or are covered by displacement.
+const PASSIVE: Time = Time::seconds(10.0);
 /// A gap nobody knows counts as a night.
 pub const NIGHT: Time = Time::hours(12.0);
 
@@ -83,11 +100,11 @@ pub fn reentry(
     use ReentryKind as K;
     let kind = match gap {
         _ if bath.etches() => K::LookAtFilm,
-        _ if !copper && away.si() > 10.0 => K::StrikeAgain,
+        _ if !copper && away.si() > PASSIVE.si() => K::StrikeAgain,
         Gap::Dry => K::Afresh,
         Gap::Bared => K::MildEtch,
-        Gap::InBath(_) if away.si() < 120.0 => K::GoOn,
-        Gap::InBath(_) if away.si() <= 1800.0 => K::HalfCurrent,
+        Gap::InBath(_) if away.si() < SHORT.si() => K::GoOn,
+        Gap::InBath(_) if away.si() <= FILM.si() => K::HalfCurrent,
         Gap::InBath(_) => K::MildEtch,
     };
     let (etch, dip, acid) = match kind {
@@ -117,7 +134,8 @@ pub fn reentry(
 
 /// What a stay without current takes of a copper layer in acid copper: likely, least, most.
 pub fn dissolved(bath: &PlanBath, away: Option<Time>) -> [Thickness; 3] {
-    let nights = away.unwrap_or(NIGHT) / NIGHT;
-    let acid = bath.solution.family == Family::AcidCopper && !bath.etches();
+    let away = away.unwrap_or(NIGHT);
+    let nights = away / NIGHT;
+    let acid = bath.solution.family == Family::AcidCopper && away.si() >= SHORT.si();
     TWELVE_HOURS.map(|t| Thickness::from_si(if acid { t * nights } else { 0.0 }))
 }

@@ -63,6 +63,8 @@ const DRY: Time = Time::hours(12.0);
 /// Work that waits longer than this is lifted out and dried.
 const WAITS: Time = Time::minutes(30.0);
 const DAY: Time = Time::hours(24.0);
+/// The clock on the wall shows whole minutes.
+const MINUTE: Time = Time::minutes(1.0);
 
 /// The stretches of a job that says how it is attended, and the first one's latest start; none where its time is not known.
 fn all(job: &Job, plan: &Plan, likely: &Run) -> (Vec<Session>, Option<Local>) {
@@ -167,7 +169,8 @@ fn backwards(plan: &Plan, attend: &Attend, due: Local, list: &mut [Session]) -> 
         let start = |end: Local| end.plus(s.time * -1.0);
         if s.doing == Doing::Session {
             let quarters = (0..96).map(|q| end.plus(Time::minutes(-15.0 * f64::from(q))));
-            let mut by_day = quarters.filter(|e| start(*e).overlap(s.time, from, to).si() <= 0.0);
+            let mut by_day =
+                quarters.filter(|e| start(*e).overlap(s.time, from, to).si() <= MINUTE.si());
             end = by_day.next().unwrap_or(end);
         }
         first = start(end);

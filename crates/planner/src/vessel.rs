@@ -72,8 +72,17 @@ pub(crate) fn limits(plan: &Plan, likely: &Run, all: &mut Vec<Limit>) {
     }
 }
 
+/// The lowest a catalogue figure goes.
+pub(crate) fn lowest<Q: Quantity>(datum: &Datum<Q>) -> Option<Q> {
+    match datum {
+        Datum::Unknown => None,
+        Datum::Value(v) => Some(v.value),
+        Datum::Band(b) => Some(b.value.min),
+    }
+}
+
 /// The highest a catalogue figure goes.
-fn highest<Q: Quantity>(datum: &Datum<Q>) -> Option<Q> {
+pub(crate) fn highest<Q: Quantity>(datum: &Datum<Q>) -> Option<Q> {
     match datum {
         Datum::Unknown => None,
         Datum::Value(v) => Some(v.value),
@@ -90,11 +99,7 @@ fn counter(
     let Some((facing, (current, area))) = bath.facing.zip(work) else {
         return;
     };
-    let least = match &bath.solution.counter_ratio {
-        Datum::Unknown => None,
-        Datum::Value(v) => Some(v.value),
-        Datum::Band(b) => Some(b.value.min),
-    };
+    let least = lowest(&bath.solution.counter_ratio);
     let ratio = Ratio::from_si(facing.si() / area.si());
     if let Some(least) = least
         && ratio.si() < least.si() * (1.0 - 1e-9)

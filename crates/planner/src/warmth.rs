@@ -145,7 +145,7 @@ impl Beaker {
     }
 
     /// W/K of a bath that warms itself; `along` the dry walls' band, 0.5 likely.
-    fn loss(&self, along: f64) -> f64 {
+    pub(crate) fn loss(&self, along: f64) -> f64 {
         self.dry[0] + along * (self.dry[1] - self.dry[0]) + DAMP * self.surface.si()
     }
 

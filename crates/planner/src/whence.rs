@@ -39,6 +39,10 @@ pub fn whence(
         .and_then(|s| plan.first_moved(s))
         .map_or("", |m| m.id.as_str());
     match name {
+        "bare_volts" | "front" | "heat_loss" | "tau" => from(Some(Source::Computed {
+            method: MethodId::Derived,
+        })),
+        "power" => WORKED,
         "faraday" => from(Some(FARADAY.source)),
         "molar_mass" => from(
             element_of(metal)

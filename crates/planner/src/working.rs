@@ -1,5 +1,7 @@
 //! How the answer was worked out, step by step, from the likely values.
 
+mod bench_side;
+
 use crate::advise::{diffusivity, limiting, metal_content};
 use crate::answer::{Origin, Ruling, SourceText, Whence, Working};
 use crate::body::scale;
@@ -132,6 +134,40 @@ pub const FORMULAS: &[(&str, Expr)] = &[
                 &Div(
                     &Mul(&Div(&Pi, &Number(2.0)), &Value("depth")),
                     &Mul(&Value("etch_factor"), &Value("opening")),
+                ),
+            ),
+        ),
+    ),
+    (
+        "stalls",
+        Div(
+            &Value("bare_volts"),
+            &Add(
+                &Value("front"),
+                &Div(&Value("bare_volts"), &Value("limiting")),
+            ),
+        ),
+    ),
+    (
+        "bites",
+        Div(
+            &Mul(
+                &Value("flows"),
+                &Sub(&Value("ceiling"), &Value("surface_volts")),
+            ),
+            &Sub(&Value("volts"), &Value("surface_volts")),
+        ),
+    ),
+    // (P / U) (1 - e^(-t / tau))
+    (
+        "warms",
+        Mul(
+            &Div(&Value("power"), &Value("heat_loss")),
+            &Sub(
+                &Number(1.0),
+                &Pow(
+                    &Number(core::f64::consts::E),
+                    &Sub(&Number(0.0), &Div(&Value("time"), &Value("tau"))),
                 ),
             ),
         ),
@@ -448,6 +484,9 @@ impl Writer<'_> {
             }
         }
         self.volts(&at, bath, i, n);
+        self.stalls(n, &at, bath);
+        self.bites(n, &at, bath);
+        self.warms(n, &at, bath);
     }
 
     /// What hangs in a step's one vessel.

@@ -16,7 +16,7 @@ pub mod unit;
 pub mod variate;
 
 pub use kinds::*;
-pub use read::{Reading, Unreadable, read};
+pub use read::{Reading, Unreadable, read, read_any};
 pub use spread::{Band, Range, Spread};
 pub use unit::Unit;
 pub use variate::{POINTS, Variate};

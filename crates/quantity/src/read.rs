@@ -3,7 +3,7 @@
 //! Comma and point are both decimal marks, never thousands. A typed unit wins over the field's own. Fractions (`1 3/8
 //! in`) and times (`1:30` is 1 h 30 min, `2 h 15 min`) are read too. What cannot be read is said, never guessed.
 
-use crate::kinds::Quantity;
+use crate::kinds::{AnyQuantity, Quantity};
 use crate::unit::Unit;
 
 /// What was understood from a text.
@@ -44,8 +44,22 @@ pub enum Unreadable {
 /// ```
 pub fn read<Q: Quantity>(text: &str, default: &'static Unit) -> Result<Reading<Q>, Unreadable> {
     // The work is done once for all kinds: a copy for each would be a tenth of the page.
-    read_si(text, Q::KEY_UNIT, Q::UNITS, default).map(|(si, unit, echo)| Reading {
-        value: Q::from_si(si),
+    read_any(text, Q::KEY_UNIT, Q::UNITS, default).map(|r| Reading {
+        value: Q::from_si(r.value.si),
+        unit: r.unit,
+        echo: r.echo,
+    })
+}
+
+/// The same for a kind known only by its key unit and its units.
+pub fn read_any(
+    text: &str,
+    key_unit: &'static str,
+    units: &'static [Unit],
+    default: &'static Unit,
+) -> Result<Reading<AnyQuantity>, Unreadable> {
+    read_si(text, key_unit, units, default).map(|(si, unit, echo)| Reading {
+        value: AnyQuantity { key_unit, si },
         unit,
         echo,
     })

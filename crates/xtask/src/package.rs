@@ -2,6 +2,7 @@
 
 use crate::artifact;
 use crate::failure::{Explain, Failure, Outcome};
+use crate::packing::as_file;
 use crate::pages::{self, Parts};
 use crate::process;
 use crate::report;
@@ -78,19 +79,20 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
             records: "null",
         };
         let pages = pages::make(&parts)?;
+        let (saved, site) = (as_file(&pages.saved), as_file(&pages.site));
         let package = Package {
             saved: dist().join("ionwright.html"),
             site: dist().join("site"),
-            saved_bytes: pages.saved.len(),
+            saved_bytes: saved.len(),
         };
-        write(&package.saved, pages.saved.as_bytes())?;
-        for (name, bytes) in &site::files(&pages.site, others) {
+        write(&package.saved, &saved)?;
+        for (name, bytes) in &site::files(site, others) {
             write(&package.site.join(name), bytes)?;
             report::note(&format!("dist/site/{name:<21} {:>9} bytes", bytes.len()));
         }
         report::note(&format!(
             "dist/ionwright.html             {:>9} bytes of at most {BUDGET_BYTES}",
-            pages.saved.len()
+            saved.len()
         ));
         report::note(&pages.shares.line());
         Ok(package)

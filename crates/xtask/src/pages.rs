@@ -95,8 +95,7 @@ pub fn make(parts: &Parts) -> Outcome<Pages> {
             scripts: &scripts,
         });
         check_hashes(&page)?;
-        // A mark at the start says UTF-8 louder than a server that says otherwise; the program would not survive that.
-        Ok(format!("\u{feff}{page}"))
+        Ok(page)
     };
     Ok(Pages {
         saved: page(&policy::saved(&scripts_allowed, &styles_allowed), "")?,
@@ -108,12 +107,17 @@ pub fn make(parts: &Parts) -> Outcome<Pages> {
             wasm: parts.wasm.len(),
             glue: parts.glue.len(),
             later: parts.later.len(),
-            packed: program.len(),
-            start: start.len(),
-            style: style.len(),
-            still: parts.still.map_or(0, str::len),
+            packed: bytes(&program),
+            start: bytes(&start),
+            style: bytes(&style),
+            still: parts.still.map_or(0, bytes),
         },
     })
+}
+
+/// Bytes of a text in the finished file.
+fn bytes(text: &str) -> usize {
+    2 * text.encode_utf16().count()
 }
 
 fn records(json: &str) -> String {

@@ -145,6 +145,7 @@ fn content_type(file: &Path) -> &'static str {
         .and_then(|extension| extension.to_str())
         .unwrap_or_default()
     {
+        // As most servers say of every page; the mark at the start of ours is louder, and this holds it to that.
         "html" => "text/html; charset=utf-8",
         "css" => "text/css; charset=utf-8",
         "js" | "mjs" => "text/javascript; charset=utf-8",

@@ -24,9 +24,9 @@ pub type File = (&'static str, Vec<u8>);
 
 /// All files, from the page and those that are taken as they are. The worker comes last: it is what tells a browser
 /// that the others changed.
-pub fn files(page: &str, others: Vec<File>) -> Vec<File> {
+pub fn files(page: Vec<u8>, others: Vec<File>) -> Vec<File> {
     let mut files = others;
-    files.push(("index.html", page.as_bytes().to_vec()));
+    files.push(("index.html", page));
     let worker = worker(&files);
     files.push(("worker.js", worker.into_bytes()));
     files
@@ -84,7 +84,10 @@ mod tests {
     #[test]
     fn every_change_of_a_file_is_another_edition() {
         let with = |page: &str, icon: &[u8]| {
-            let files = files(page, vec![("icon-192.png", icon.to_vec())]);
+            let files = files(
+                page.as_bytes().to_vec(),
+                vec![("icon-192.png", icon.to_vec())],
+            );
             let names: Vec<_> = files.iter().map(|(name, _)| *name).collect();
             assert_eq!(names, ["icon-192.png", "index.html", "worker.js"]);
             String::from_utf8_lossy(&files[2].1).into_owned()

@@ -14,21 +14,20 @@ window.shell = {};
     console.error(error);
   };
 
-  // Seven bits a character; one beyond ASCII stands for two groups, the first of which has no character of its own.
-  const folded = [0, 13, 26, 60];
+  // Two characters are a number of 31 bits: digits to the base 46341, the first of them U+00A0 (160).
   const unpack = (packed) => {
     const text = packed.textContent;
     const bytes = new Uint8Array(packed.dataset.bytes);
     let held = 0, bits = 0, n = 0;
-    const add = (group) => {
-      held = held << 7 | group;
-      bits += 7;
-      if (bits > 7) bytes[n++] = held >> (bits -= 8);
+    const add = (group, more) => {
+      held = held << more | group;
+      bits += more;
+      while (bits > 7) bytes[n++] = held >> (bits -= 8);
     };
-    for (let i = 0; i < text.length; i++) {
-      const code = text.charCodeAt(i);
-      if (code > 127) add(folded[(code >> 7) - 2]);
-      add(code & 127);
+    for (let i = 0; i < text.length; i += 2) {
+      const group = (text.charCodeAt(i) - 160) * 46341 + text.charCodeAt(i + 1) - 160;
+      add(group >>> 15, 16);
+      add(group & 32767, 15);
     }
     return unlzma(bytes, +packed.dataset.whole);
   };
@@ -52,7 +51,10 @@ window.shell = {};
     // Read back as the same JSON; nothing in it can end its element.
     part("#records").textContent = records.replaceAll("<", "\\u003c");
     const link = document.createElement("a");
-    link.href = URL.createObjectURL(new Blob(["\ufeff<!doctype html>\n", page.outerHTML], { type: "text/html" }));
+    // In UTF-16, as this page came: two bytes a character, the low one first on every machine that has a browser.
+    const text = "\ufeff<!doctype html>\n" + page.outerHTML;
+    const units = Uint16Array.from(text, (_, i) => text.charCodeAt(i));
+    link.href = URL.createObjectURL(new Blob([units], { type: "text/html" }));
     link.download = name;
     link.click();
     setTimeout(() => URL.revokeObjectURL(link.href), 60000);

@@ -10,6 +10,8 @@ pub enum Options {
     Fixed(&'static [(&'static str, &'static str)]),
     /// Put together.
     Made(Vec<(&'static str, &'static str)>),
+    /// Words and labels of the person's own making.
+    Own(Vec<(AttrValue, AttrValue)>),
 }
 
 impl From<&'static [(&'static str, &'static str)]> for Options {
@@ -19,11 +21,16 @@ impl From<&'static [(&'static str, &'static str)]> for Options {
 }
 
 impl Options {
-    fn all(&self) -> &[(&'static str, &'static str)] {
-        match self {
+    fn all(&self) -> Vec<(AttrValue, AttrValue)> {
+        let fixed: &[(&'static str, &'static str)] = match self {
             Options::Fixed(table) => table,
             Options::Made(list) => list,
-        }
+            Options::Own(list) => return list.clone(),
+        };
+        let one = |(word, label): &(&'static str, &'static str)| {
+            (AttrValue::Static(word), AttrValue::Static(label))
+        };
+        fixed.iter().map(one).collect()
     }
 }
 
@@ -54,7 +61,7 @@ pub fn Select(props: &SelectProps) -> Html {
             <div class="entry">
                 <select id={props.id.clone()} {onchange}>
                     for (word, label) in props.options.all() {
-                        <option key={*word} value={*word} selected={props.picked == *word}>{ *label }</option>
+                        <option key={word.to_string()} value={&word} selected={props.picked == word}>{ label }</option>
                     }
                 </select>
             </div>

@@ -1,6 +1,7 @@
 //! The emergency lines, one tap away from everywhere.
 
 use crate::words;
+use web_sys::HtmlDialogElement;
 use yew::prelude::*;
 
 /// What the sheet needs.
@@ -17,26 +18,24 @@ pub struct EmergencyProps {
 /// The sheet over the page.
 #[component]
 pub fn Emergency(props: &EmergencyProps) -> Html {
-    let close = use_node_ref();
-    {
-        let close = close.clone();
-        use_effect_with((), move |()| {
-            if let Some(button) = close.cast::<web_sys::HtmlElement>() {
-                let _ = button.focus();
-            }
-        });
-    }
-    let onclick = props.onclose.reform(|_: MouseEvent| ());
-    let onkeydown = {
-        let onclose = props.onclose.clone();
-        Callback::from(move |e: KeyboardEvent| {
-            if e.key() == "Escape" {
-                onclose.emit(());
+    // The browser's own dialogue: it keeps the focus in itself, closes by Escape, and gives the focus back.
+    let sheet = use_node_ref();
+    use_effect_with(sheet.clone(), |sheet| {
+        if let Some(sheet) = sheet.cast::<HtmlDialogElement>() {
+            let _ = sheet.show_modal();
+        }
+    });
+    let onclick = {
+        let sheet = sheet.clone();
+        Callback::from(move |_: MouseEvent| {
+            if let Some(sheet) = sheet.cast::<HtmlDialogElement>() {
+                sheet.close();
             }
         })
     };
+    let onclose = props.onclose.reform(|_: Event| ());
     html! {
-        <div class="sheet" role="dialog" aria-modal="true" aria-labelledby="emergency-title" {onkeydown}>
+        <dialog ref={sheet} class="sheet" aria-labelledby="emergency-title" {onclose}>
             <h2 id="emergency-title">{ words::EMERGENCY }</h2>
             <div class="rinse">
                 if let Some(left) = &props.rinse {
@@ -53,7 +52,7 @@ pub fn Emergency(props: &EmergencyProps) -> Html {
                 }
             </dl>
             <p class="soft">{ words::EMERGENCY_NOTE }</p>
-            <button ref={close} type="button" class="button" {onclick}>{ words::CLOSE }</button>
-        </div>
+            <button type="button" class="button" {onclick}>{ words::CLOSE }</button>
+        </dialog>
     }
 }

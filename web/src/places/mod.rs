@@ -1,7 +1,9 @@
 //! Places: a screenful each. What they show comes in, what the person does goes out.
 
+pub mod accident;
 pub mod answer;
 pub mod ask;
+pub mod attend;
 pub mod drafts;
 pub mod edition;
 pub mod emergency;

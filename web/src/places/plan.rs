@@ -1,7 +1,9 @@
 //! Plan: the questions and the answer.
 
+use super::accident::accident;
 use super::answer::{self, Shown};
 use super::ask::Ask;
+use super::attend::attend;
 use super::drafts::Drafts;
 use super::exact::Exact;
 use super::layers::later;
@@ -46,7 +48,7 @@ pub fn Plan(props: &PlanProps) -> Html {
     html! {
         <main class="plan">
             <h1 class="unseen">{ words::PAGE }</h1>
-            <div class="give">
+            <div class="give" tabindex="0" role="region" aria-label={words::ANSWER}>
                 <section class="answer" ref={props.head.clone()} data-stands-in={shown.stands_in.to_string()}>
                     { answer::head(shown) }
                 </section>
@@ -61,6 +63,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 <Questions ask={ask.clone()} {onpiece} />
                 { later(ask) }
                 <Setup ask={ask.clone()} />
+                { attend(ask) }
                 <Exact ask={ask.clone()} job={props.job.clone()} />
                 <div class="actions">
                     <button type="button" class="button" onclick={undo} disabled={!ask.state.can_undo()}>{ words::UNDO }</button>
@@ -80,9 +83,11 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { answer::first(shown) }
                 { answer::meter(shown) }
                 { answer::course(shown) }
+                { answer::sessions(shown) }
                 { answer::cautions(shown) }
                 { answer::density(shown) }
                 { answer::bath(shown) }
+                { accident(ask, &props.job, shown) }
                 if worth_showing(shown) {
                     { working(shown) }
                     <Share text={shown.as_text().join("\n")} state={props.ask.state.clone()} />

@@ -159,9 +159,13 @@ fn Drawing(props: &DrawingProps) -> Html {
 
 fn how_big(ask: &Ask, onpiece: &Callback<String>) -> Html {
     let kind = kinds::of(ask.scoped(at::SHAPE).as_str());
-    let sizes = kind.as_ref().map_or_else(
+    let mut sizes = kind.as_ref().map_or_else(
         || vec![at::AREA.to_owned()],
         |kind| kinds::addresses(&ask.piece, kind),
+    );
+    sizes.extend(
+        kind.as_ref()
+            .and_then(|kind| kinds::number_address(&ask.piece, kind)),
     );
     let hollow = kind.is_some_and(|k| k.parts.iter().any(|p| p.shape.recess().is_some()));
     let several = pieces::ids(&ask.state.draft).len();

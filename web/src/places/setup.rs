@@ -150,7 +150,7 @@ fn supply(ask: &Ask) -> Html {
 
 /// The settings typed so far, and one more.
 fn few(ask: &Ask) -> Html {
-    let typed = |id: &&str| {
+    let typed = |id: &str| {
         [at::FIXED_CURRENT, at::FIXED_GAIN].iter().any(|a| {
             let at = at::setting(a, id);
             !ask.state.draft.text(&at).is_empty()
@@ -158,7 +158,7 @@ fn few(ask: &Ask) -> Html {
     };
     let last = SETTINGS
         .iter()
-        .rposition(|id| typed(&id))
+        .rposition(|id| typed(id))
         .map_or(0, |n| n + 1);
     html! {
         <>

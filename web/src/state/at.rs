@@ -224,6 +224,34 @@ pub const VOLTS: &str = "supply/constant_current/highest_volts";
 pub const PLACE: &str = "place";
 /// When it starts: a time of day, or empty for now.
 pub const START: &str = "start/local";
+/// The longest session somebody attends.
+pub const SESSION: &str = "attend/session";
+/// From the end of one to the start of the next.
+pub const BETWEEN: &str = "attend/between";
+/// Date and time it must be done by.
+pub const DUE: &str = "attend/due";
+/// How long the sealer cures.
+pub const CURE: &str = "attend/cure";
+/// How long the coat dries.
+pub const DRY: &str = "attend/dry";
+/// What went wrong.
+pub const HAPPENED: &str = "after/what";
+/// In which step.
+pub const HAPPENED_IN: &str = "after/step";
+/// How long after its start.
+pub const HAPPENED_AT: &str = "after/after";
+/// How long the current was away; empty for not known.
+pub const GAP: &str = "after/power_cut/gap";
+/// How long the leads were the wrong way round.
+pub const REVERSED_FOR: &str = "after/reversed/for";
+/// What flowed meanwhile; empty for what was set.
+pub const REVERSED_CURRENT: &str = "after/reversed/current";
+/// From which piece something was filed off.
+pub const FILED_PIECE: &str = "after/filed/piece";
+/// How much.
+pub const FILED_MASS: &str = "after/filed/mass";
+/// How much of it is bare now.
+pub const FILED_AREA: &str = "after/filed/area";
 
 /// The address of what is known of a metal in the bath: `now` or `floor`.
 pub fn holds(metal: &str, what: &str) -> String {

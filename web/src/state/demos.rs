@@ -169,6 +169,11 @@ pub fn ids() -> impl Iterator<Item = &'static str> {
     DEMOS.iter().map(|(id, _)| *id)
 }
 
+/// The draft of a fresh page: the first example.
+pub fn first() -> Draft {
+    ids().next().and_then(of).unwrap_or_else(demo::demo)
+}
+
 /// The draft of an example; none for an unknown id.
 pub fn of(id: &str) -> Option<Draft> {
     let (_, differ) = DEMOS.iter().find(|(known, _)| *known == id)?;

@@ -3,7 +3,8 @@
 
 use super::at;
 use super::units::Units;
-use crate::words::number;
+use crate::words::{self, number};
+use planner::clock::Local;
 use planner::fields::{self, CountField, Field};
 use planner::{Accepted, FieldPath, Problem};
 use quantity::{Mass, Quantity, Ratio, Unit, print, unit};
@@ -92,6 +93,41 @@ impl Declared for TimeOfDay {
     }
 }
 
+/// A local date and time, `2026-12-05 16:00`.
+pub struct DateAndTime;
+
+impl DateAndTime {
+    /// Reads it.
+    ///
+    /// # Errors
+    ///
+    /// Where it is no minute of the calendar.
+    pub fn read(text: &str, at: &FieldPath) -> Result<Local, Problem> {
+        let mut parts = text.split(|c: char| c.is_whitespace() || c == 'T' || c == ',');
+        let mut next = || parts.find(|p| !p.is_empty());
+        let both = next().zip(next()).filter(|_| next().is_none());
+        let local = both.and_then(|(day, time)| Local::parse(&[day, "T", time].concat()));
+        local.ok_or_else(|| {
+            Problem::at(at.clone(), planner::ProblemKind::UnknownWord)
+                .reading(text.trim())
+                .one_of(["2026-12-05 16:00"])
+        })
+    }
+}
+
+impl Declared for DateAndTime {
+    fn echo(&self, _: Units, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
+        Ok(Echo {
+            text: words::after::day(&Self::read(text, at)?.text()),
+            show: true,
+        })
+    }
+
+    fn unit(&self) -> &'static str {
+        ""
+    }
+}
+
 /// The unit a bare number in a field is in.
 pub fn unit_in<Q: Quantity>(units: Units, field: &Field<Q>) -> &'static Unit {
     unit::by_symbol(Q::UNITS, units.symbol(field.unit)).unwrap_or(Field::unit(field))
@@ -144,6 +180,17 @@ pub const ENTRIES: &[Entry] = &[
     ),
     needed(at::TIME, &fields::UNTIL_TIME),
     optional(at::START, &TimeOfDay { may_be_empty: true }),
+    optional(at::SESSION, &fields::SESSION),
+    optional(at::BETWEEN, &fields::BETWEEN),
+    optional(at::DUE, &DateAndTime),
+    optional(at::CURE, &fields::CURE),
+    optional(at::DRY, &fields::DRY),
+    optional(at::HAPPENED_AT, &fields::AFTER),
+    optional(at::GAP, &fields::GAP),
+    optional(at::REVERSED_FOR, &fields::REVERSED),
+    optional(at::REVERSED_CURRENT, &fields::CURRENT),
+    optional(at::FILED_MASS, &fields::FILED),
+    optional(at::FILED_AREA, &fields::FILED_BARE),
     optional(at::STOCK, &fields::STOCK),
     optional(at::OPENING, &fields::ART_OPENING),
     optional(at::LAND, &fields::ART_LAND),
@@ -261,7 +308,12 @@ fn entry(at: &str) -> Option<(&'static dyn Declared, bool)> {
         return Some((e.declared, e.optional));
     }
     let (_, size) = at.split_once("/shape/")?.1.split_once('/')?;
-    fields::shape_size(size).map(|field| (field as &dyn Declared, false))
+    let declared: &dyn Declared = match size {
+        "holes" => &fields::HOLES,
+        "layers" => &fields::LAYERS,
+        size => fields::shape_size(size)?,
+    };
+    Some((declared, false))
 }
 
 /// The declaration at an address.
@@ -279,6 +331,9 @@ pub fn known(at: &str) -> bool {
         at::LAYERS,
         at::LAYERS_MADE,
         at::OWN_METAL,
+        at::HAPPENED,
+        at::HAPPENED_IN,
+        at::FILED_PIECE,
     ];
     words.contains(&&*at::plain(at)) || entry(at).is_some()
 }

@@ -47,10 +47,31 @@ pub const GROWN: &[&str] = &[
     "sheet",
     "rod",
     "cup",
+    "willow_leaf",
+    "maple_leaf",
+    "ginkgo_leaf",
+    "petal",
+    "snail_shell",
+    "half_round",
+    "dome",
+    "bezel",
+    "chain",
+    "link",
+    "coil",
+    "twisted_pair",
+    "mesh",
+    "pierced_sheet",
+    "ellipsoid",
+    "half_ellipsoid",
+    "cone",
+    "frustum",
+    "box",
+    "tube",
+    "hole",
 ];
 
 /// The kinds offered for etching: flat ones.
-pub const ETCHED: &[&str] = &["sheet", "disc"];
+pub const ETCHED: &[&str] = &["sheet", "disc", "pierced_sheet"];
 
 /// How many of them stand before "more".
 pub const FIRST: usize = 4;
@@ -103,6 +124,30 @@ fn address(piece: &str, shape: &Shape, size: &str) -> String {
     .concat()
 }
 
+/// What a shape has a number of, by its usual number.
+fn number_of(shape: &Shape) -> Option<(&'static str, u32)> {
+    match *shape {
+        Shape::PiercedSheet { holes, .. } => Some(("holes", holes)),
+        Shape::Mesh { layers, .. } => Some(("layers", layers)),
+        _ => None,
+    }
+}
+
+/// The same shape with another number of them.
+pub fn numbered(shape: Shape, number: u32) -> Shape {
+    let mut shape = shape;
+    if let Shape::PiercedSheet { holes: n, .. } | Shape::Mesh { layers: n, .. } = &mut shape {
+        *n = number;
+    }
+    shape
+}
+
+/// The address of that number, where the kind has one.
+pub fn number_address(piece: &str, kind: &Kind) -> Option<String> {
+    let shape = &kind.parts.first()?.shape;
+    number_of(shape).map(|(name, _)| address(piece, shape, name))
+}
+
 /// The addresses of the sizes a kind asks for.
 pub fn addresses(piece: &str, kind: &Kind) -> Vec<String> {
     let Some(first) = kind.parts.first() else {
@@ -122,6 +167,12 @@ pub fn fill_in(draft: &mut Draft, piece: &str, word: &str) {
     let Some(first) = kind.parts.first() else {
         return;
     };
+    if let Some((name, number)) = number_of(&first.shape) {
+        let at = address(piece, &first.shape, name);
+        if draft.text(&at).is_empty() {
+            draft.put(&at, &number.to_string(), true);
+        }
+    }
     first.shape.map_sizes(|n, size| {
         let at = address(piece, &first.shape, first.shape.size_names()[n]);
         if draft.text(&at).is_empty() {
@@ -158,12 +209,21 @@ mod tests {
     use super::*;
 
     #[test]
-    fn every_kind_offered_is_known_and_asks_for_at_most_three_sizes() {
+    fn every_kind_offered_is_known_and_asks_for_at_most_four_sizes() {
         for word in GROWN.iter().chain(ETCHED) {
             let kind = of(word);
             assert!(kind.is_some(), "{word}");
             let asked = kind.map(|k| addresses("p1", &k).len()).unwrap_or_default();
             assert!((1..=4).contains(&asked), "{word} asks for {asked}");
+        }
+    }
+
+    /// A cap stands there as the acorn's, a snail as its shell.
+    #[test]
+    fn every_shape_can_be_picked() {
+        for id in Shape::IDS {
+            let by_preset = ["cap", "snail"].contains(id);
+            assert_eq!(GROWN.contains(id), !by_preset, "{id}");
         }
     }
 }

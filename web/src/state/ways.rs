@@ -13,6 +13,10 @@ use quantity::AnyQuantity;
 /// The texts, by address; none where the page has no field for the change.
 pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
     let address = address(way.change.at.as_str());
+    // Covering at the advised current is covering as the coat needs.
+    if address == at::COVER_DRIVE {
+        return Some(vec![(at::COVER.to_owned(), "coat".to_owned())]);
+    }
     if address == at::START {
         let local = &way.job.start.as_ref()?.local;
         let (_, time) = local.split_once('T')?;
@@ -26,12 +30,13 @@ pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
         return None;
     }
     let mut all = vec![(address.clone(), text)];
-    // A density or current of one's own is asked for only where it was picked.
-    if let Some(drive) = address
-        .strip_suffix("/density")
-        .filter(|a| a.ends_with("/drive") && *a != at::COVER_DRIVE)
-    {
-        all.push((drive.to_owned(), "density".to_owned()));
+    // A density of one's own is asked for only where it was picked.
+    match address.strip_suffix("/density") {
+        Some(at::COVER_DRIVE) => all.push((at::COVER.to_owned(), "on".to_owned())),
+        Some(drive) if drive.ends_with("/drive") => {
+            all.push((drive.to_owned(), "density".to_owned()));
+        }
+        _ => (),
     }
     Some(all)
 }

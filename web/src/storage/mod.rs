@@ -27,7 +27,7 @@ pub struct Found {
 pub fn load(shelf: &dyn Shelf, last_open: Option<DraftId>, copy: Option<&str>) -> Found {
     let first = || {
         let id = demos::ids().next().unwrap_or_default();
-        Named::new(words::demo(id), demos::of(id).unwrap_or_else(demo::demo))
+        Named::new(words::demo(id), demos::first())
     };
     let (keeper, mut book, mut aside) = Keeper::load(shelf, last_open, first);
     match copy.map(|text| (text, carried::read(text))) {

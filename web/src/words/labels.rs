@@ -47,6 +47,8 @@ pub const CHANGE: &str = "Change";
 pub const DONE: &str = "Done";
 /// Heading of the set-up.
 pub const SETUP: &str = "Bath, supply, coat";
+/// Name of the part that answers, which scrolls by itself on a wide window.
+pub const ANSWER: &str = "The answer";
 /// Heading of the drawing.
 pub const WALL: &str = "The layer, to scale";
 /// Heading of what an etch makes of a sheet.
@@ -267,7 +269,7 @@ pub fn field(address: &str) -> &'static str {
         at::VOLTS => "Highest voltage",
         at::PLACE => "Where you work",
         at::START => "Start at",
-        _ => "",
+        plain => super::after::field(plain),
     }
 }
 
@@ -276,6 +278,7 @@ fn size_label(size: &str) -> &'static str {
     match size {
         "cap/height" | "cup/height" => "Deep",
         "crystal/flats" => "Thick, flat to flat",
+        "mesh/pitch" => "From wire to wire",
         _ => match size.rsplit('/').next().unwrap_or_default() {
             "bore" => "Inside across",
             "wire_d" => "Wire across",
@@ -290,6 +293,13 @@ fn size_label(size: &str) -> &'static str {
             "base_d" => "Across, thick end",
             "top_d" => "Across, thin end",
             "point" => "Point, high",
+            "hole_d" => "Holes, across",
+            "holes" => "Holes",
+            "layers" => "Layers",
+            "depth" => "Deep",
+            "pitch" => "From turn to turn",
+            "link_length" => "Link, long",
+            "link_width" => "Link, wide",
             _ => "Size",
         },
     }
@@ -300,7 +310,7 @@ pub fn empty_field(address: &str) -> &'static str {
     match address {
         at::START => "now",
         at::DISPLAY_STEP => "any",
-        _ => "–",
+        _ => super::after::empty(address),
     }
 }
 
@@ -461,6 +471,27 @@ pub fn kind(word: &str) -> &'static str {
         "sheet" => "sheet",
         "rod" => "rod",
         "cup" => "cup",
+        "willow_leaf" => "narrow leaf",
+        "maple_leaf" => "lobed leaf",
+        "ginkgo_leaf" => "fan leaf",
+        "petal" => "petal",
+        "snail_shell" => "snail shell",
+        "half_round" => "half-round ring",
+        "dome" => "domed disc",
+        "bezel" => "bezel",
+        "chain" => "chain",
+        "link" => "link",
+        "coil" => "coil",
+        "twisted_pair" => "twisted wires",
+        "mesh" => "mesh",
+        "pierced_sheet" => "pierced sheet",
+        "ellipsoid" => "pebble, egg",
+        "half_ellipsoid" => "half egg, cabochon",
+        "cone" => "cone",
+        "frustum" => "cut cone",
+        "box" => "block",
+        "tube" => "tube",
+        "hole" => "hole",
         "area" => "known area",
         _ => "",
     }
@@ -680,7 +711,7 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
             ("class", "a class"),
             ("shop", "ventilated shop"),
         ],
-        _ => &[],
+        plain => super::after::options(plain),
     }
 }
 

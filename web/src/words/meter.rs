@@ -10,6 +10,8 @@ use quantity::{Current, Quantity, Range, Ratio, Time, Voltage};
 pub const METER: &str = "What the meters should show";
 /// Heading of a step that covers the coat.
 pub const COVERING: &str = "While it covers";
+/// Before the readings that mean something is wrong.
+pub const ALARMS: &str = "Something is wrong where the volts stand:";
 /// Heading of the bath.
 pub const BATH: &str = "The bath by itself";
 
@@ -108,25 +110,25 @@ pub fn alarm(a: &Alarm) -> String {
     let within = number::time(Time::seconds(get("within").unwrap_or_default()));
     match a.kind {
         AlarmKind::AtCeiling => format!(
-            "At the ceiling ({}), or rising in the first minute: contact, clip, polarity.",
+            "at the ceiling ({}), or rise in the first minute: contact, clip, polarity",
             v("above")
         ),
         AlarmKind::NoFall => format!(
-            "Still {} after {within}: the coat, or its contact.",
+            "still at {} after {within}: the coat, or its contact",
             v("above")
         ),
         AlarmKind::Rising => format!(
-            "Above {} {within} on: a film on the anode, or salt.",
+            "above {} {within} later: a film on the anode, or salt",
             v("above")
         ),
-        AlarmKind::Passive => format!("Above {}: the anode has gone passive.", v("above")),
+        AlarmKind::Passive => format!("above {}: the anode has gone passive", v("above")),
         AlarmKind::Short => format!(
-            "Suddenly below {}: a short, or a tree that touches.",
+            "suddenly below {}: a short, or a tree that touches",
             v("below")
         ),
-        AlarmKind::Half => format!("Near {}: twice the area you said, or a short.", v("near")),
+        AlarmKind::Half => format!("near {}: twice the area you said, or a short", v("near")),
         AlarmKind::Twice => format!(
-            "Near {}: half the area, a contact, a cold bath or one low in acid.",
+            "near {}: half the area, a contact, a cold bath or one low in acid",
             v("near")
         ),
     }
@@ -161,7 +163,7 @@ mod tests {
                 kind: *kind,
                 numbers: Vec::new(),
             });
-            assert!(said.len() > 20 && said.ends_with('.'), "{kind:?}");
+            assert!(said.len() > 20, "{kind:?}");
         }
     }
 }

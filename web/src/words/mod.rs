@@ -1,5 +1,6 @@
 //! Every word of the page, in one place, so that it can be translated. Ids come in, sentences go out.
 
+pub mod after;
 pub mod answer;
 pub mod drafts;
 pub mod labels;

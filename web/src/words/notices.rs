@@ -271,6 +271,15 @@ pub fn caution(kind: CautionKind) -> &'static str {
             "Nickel near skin is governed by law; a nickel layer under thin gold counts too. Say so honestly, and none in pierced jewellery."
         }
         CautionKind::Cyanide => "Cyanide can kill in minutes: not for a studio, never near acid.",
+        CautionKind::Oxidiser => {
+            "Persulfate feeds fire and eats skin: goggles, gloves, a vented bottle, away from rags and solvents. Its sheet rules."
+        }
+        CautionKind::MetalDust => {
+            "Copper dust harms lungs and eyes: file wet, wear a P2 mask and goggles, sweep up wet. The dust is metal waste."
+        }
+        CautionKind::HeaterInBath => {
+            "A heater in a bath: one made for acid, on an RCD outlet, always under the liquid, off before you reach in. Hot acid burns worse and mists."
+        }
         CautionKind::GoldSheet => {
             "A bought gold solution's own sheet comes first: many hold gold cyanide. Gloves; never let it turn more acid than its sheet says."
         }

@@ -199,6 +199,9 @@ pub fn any(value: AnyQuantity) -> String {
         "s" => time(Time::from_si(si)),
         "kg" => mass(Mass::from_si(si)),
         "m3" => in_symbol(value, PRINTED.get().0.symbol("L"), 4),
+        // A difference: no bath is as cold.
+        "K" if si < 200.0 => format!("{}\u{a0}K", short(si, 3)),
+        "W_per_K" => format!("{}\u{a0}W/K", short(si, 3)),
         "K" => in_symbol(value, PRINTED.get().0.symbol("°C"), 3),
         "count" => format!("{si:.0}"),
         "m2_per_s" => format!("{}\u{a0}cm²/s", powers_of_ten(si * 1e4)),
@@ -295,7 +298,7 @@ pub fn moment(local: &str, start: &str) -> String {
 }
 
 /// Day of the week, 0 = Monday, of `2026-05-01` (Zeller's congruence).
-fn weekday_index(day: &str) -> usize {
+pub(super) fn weekday_index(day: &str) -> usize {
     let parts: Vec<i64> = day.split('-').filter_map(|p| p.parse().ok()).collect();
     let [y, m, d] = parts[..] else { return 0 };
     let (y, m) = if m < 3 { (y - 1, m + 12) } else { (y, m) };

@@ -20,7 +20,7 @@ pub fn what(way: &WayOut) -> String {
             let current = quantity::Current::of_si(q.si);
             number::current(current, Some(current))
         }
-        To::Word(word) => labels::option_label(at, word).to_owned(),
+        To::Word(word) => labels::option_label(&at.replacen("/s1/", "/s2/", 1), word).to_owned(),
         To::Quantity(q) => said(q),
     };
     let (before, after) = match way.way {

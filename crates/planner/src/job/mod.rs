@@ -179,6 +179,9 @@ pub struct Class {
     /// Until the bell.
     #[serde(rename = "lesson_s", skip_serializing_if = "Option::is_none")]
     pub lesson: Option<Time>,
+    /// Diameter of a bare copper wire that hangs on the same bar, as a check by calipers; 1 mm unless given.
+    #[serde(rename = "witness_d_m", skip_serializing_if = "Option::is_none")]
+    pub witness: Option<quantity::Length>,
 }
 
 /// When it begins, and which hours are night.
@@ -386,8 +389,13 @@ fn class(node: &mut Node<'_>, problems: &mut Problems) -> Option<Class> {
     let mut n = node.group("class", problems)?;
     let students = n.count(&fields::STUDENTS, 1, problems);
     let lesson = n.number(&fields::LESSON, problems);
+    let witness = n.number(&fields::WITNESS, problems);
     n.finish(problems);
-    students.map(|students| Class { students, lesson })
+    students.map(|students| Class {
+        students,
+        lesson,
+        witness,
+    })
 }
 
 fn start(node: &mut Node<'_>, problems: &mut Problems) -> Option<Start> {

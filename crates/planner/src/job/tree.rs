@@ -1,6 +1,6 @@
 //! Reading a tree of JSON field by field: what cannot be read is a Problem and counts as absent, the rest is kept.
 
-use crate::fields::{CountField, Field};
+use crate::fields::{Bare, CountField, Field};
 use crate::path::FieldPath;
 use crate::problem::{Problem, ProblemKind};
 use quantity::Quantity;
@@ -66,25 +66,27 @@ impl<'a> Node<'a> {
 
     /// A quantity that may be left out.
     pub fn number<Q: Quantity>(&mut self, field: &Field<Q>, problems: &mut Problems) -> Option<Q> {
-        let at = self.path.child(field.name());
-        let value = self.get(field.key)?;
-        field
-            .read_json(value, &at)
-            .map_err(|p| problems.push(p))
-            .ok()
+        self.bare(field.bare(), false, problems).map(Q::from_si)
     }
 
     /// A quantity that must be there.
     pub fn needed<Q: Quantity>(&mut self, field: &Field<Q>, problems: &mut Problems) -> Option<Q> {
-        if !self.has(field.key) {
-            self.seen.push(field.key);
-            problems.push(
-                Problem::at(self.path.child(field.name()), ProblemKind::Missing)
-                    .accepting(field.accepted()),
-            );
+        self.bare(field.bare(), true, problems).map(Q::from_si)
+    }
+
+    #[inline(never)]
+    fn bare(&mut self, field: Bare, needed: bool, problems: &mut Problems) -> Option<f64> {
+        let at = self.path.child(field.name());
+        let Some(value) = self.get(field.key) else {
+            if needed {
+                problems.push(Problem::at(at, ProblemKind::Missing).accepting(field.accepted()));
+            }
             return None;
-        }
-        self.number(field, problems)
+        };
+        field
+            .read_json(value, &at)
+            .map_err(|p| problems.push(p))
+            .ok()
     }
 
     /// A whole number, `otherwise` where it is left out.
@@ -132,16 +134,26 @@ impl<'a> Node<'a> {
         words: &[(&'static str, T)],
         problems: &mut Problems,
     ) -> Option<T> {
+        let place = self.place(key, &|n| words.get(n).map(|w| w.0), problems)?;
+        words.get(place).map(|w| w.1)
+    }
+
+    /// The place of the word found, among words asked for by their place: once for all kinds.
+    #[inline(never)]
+    fn place(
+        &mut self,
+        key: &'static str,
+        words: &dyn Fn(usize) -> Option<&'static str>,
+        problems: &mut Problems,
+    ) -> Option<usize> {
         let text = self.text(key, problems)?;
-        let found = words
-            .iter()
-            .find(|(word, _)| *word == text)
-            .map(|(_, value)| *value);
+        let all = || (0..).map_while(words);
+        let found = all().position(|word| word == text);
         if found.is_none() {
             problems.push(
                 Problem::at(self.path.child(key), ProblemKind::UnknownWord)
                     .reading(text)
-                    .one_of(words.iter().map(|(word, _)| *word)),
+                    .one_of(all()),
             );
         }
         found

@@ -128,9 +128,6 @@ impl Resolver<'_> {
         for step in self.job.steps.iter().skip(MOST_STEPS) {
             self.stop(FieldPath::new("steps").child(&step.id), ProblemKind::NotYet);
         }
-        if self.job.class.is_some() {
-            self.problem(FieldPath::new("class"), ProblemKind::NotYet);
-        }
     }
 
     pub(super) fn spread(&self, at: &FieldPath, otherwise: Spread) -> Spread {

@@ -6,12 +6,12 @@ use crate::path::FieldPath;
 use quantity::{AnyQuantity, Current};
 
 impl Search<'_> {
-    pub(super) fn bench(&mut self, change: impl FnOnce(&mut crate::job::Bench, &Self)) {
+    pub(super) fn bench(&mut self, change: impl FnOnce(&mut crate::job::Bench, &Self)) -> bool {
         let mut supply = self.job.supply.clone();
         let (key, bench) = match &mut supply {
             Some(Supply::ConstantCurrent(bench)) => ("constant_current", bench),
             Some(Supply::Both(bench)) => ("both", bench),
-            _ => return,
+            _ => return false,
         };
         let before = bench.clone();
         change(bench, self);
@@ -24,10 +24,11 @@ impl Search<'_> {
         } else {
             bench.highest_volts.map(|q| ("highest_volts", q.into()))
         };
-        if let Some((name, to)) = changed {
-            let at = FieldPath::new("supply").child(key).child(name);
-            self.attempt(Way::Supply, at, To::Quantity(to), |j| j.supply = supply);
-        }
+        let Some((name, to)) = changed else {
+            return false;
+        };
+        let at = FieldPath::new("supply").child(key).child(name);
+        self.attempt(Way::Supply, at, To::Quantity(to), |j| j.supply = supply)
     }
 
     /// A supply that gives what is wanted; where the supply ruled, what the solution's typical density takes.
@@ -42,7 +43,12 @@ impl Search<'_> {
             .zip(self.area())
             .map(|(i, a)| i * a);
         if let Some(wanted) = wanted.or(typical) {
-            self.bench(|b, _| b.highest = Some(wanted * (1.0 + 1e-9)));
+            // With more at hand an advised current rises, and what covers the coat with it.
+            for times in [1.0 + 1e-9, 1.5, 2.0, 3.0, 4.0, 6.0] {
+                if self.bench(|b, _| b.highest = Some(wanted * times)) {
+                    return;
+                }
+            }
         }
     }
 }

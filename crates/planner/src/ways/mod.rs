@@ -13,7 +13,7 @@ use crate::path::FieldPath;
 use chemistry::Catalogue;
 use quantity::kinds::unsigned_zero;
 use quantity::{AnyQuantity, Current, Money, Thickness, Time};
-use search::Tried;
+pub(crate) use search::Tried;
 use serde::Serialize;
 use serde::ser::{SerializeMap, Serializer};
 

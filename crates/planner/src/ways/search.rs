@@ -12,15 +12,15 @@ use chemistry::Catalogue;
 use quantity::{Money, Quantity};
 
 /// A job planned and run with the likely values alone: quick enough to try many.
-pub(super) struct Tried {
-    pub(super) plan: Plan,
-    pub(super) likely: Run,
-    pub(super) limits: Vec<Limit>,
-    sound: bool,
+pub(crate) struct Tried {
+    pub(crate) plan: Plan,
+    pub(crate) likely: Run,
+    pub(crate) limits: Vec<Limit>,
+    pub(crate) sound: bool,
 }
 
 impl Tried {
-    pub(super) fn of(catalogue: &Catalogue, job: &Job) -> Self {
+    pub(crate) fn of(catalogue: &Catalogue, job: &Job) -> Self {
         let mut problems = Vec::new();
         let (plan, _) = prepare(catalogue, job, &mut problems);
         let mut likely = Run::for_plan(&plan);

@@ -930,7 +930,11 @@ pub fn any_job() -> BoxedStrategy<Job> {
         switch(),
         switch(),
         of("[A-Z]{2}"),
-        of((counted(&fields::STUDENTS), of(within(&fields::LESSON)))),
+        of((
+            counted(&fields::STUDENTS),
+            of(within(&fields::LESSON)),
+            of(within(&fields::WITNESS)),
+        )),
         any::<bool>(),
     );
     (
@@ -950,7 +954,11 @@ pub fn any_job() -> BoxedStrategy<Job> {
                     own,
                     effects: Effects { growth, contacts },
                     country,
-                    class: class.map(|(students, lesson)| Class { students, lesson }),
+                    class: class.map(|(students, lesson, witness)| Class {
+                        students,
+                        lesson,
+                        witness,
+                    }),
                     start: job.start.filter(|_| starts),
                     ..job
                 }

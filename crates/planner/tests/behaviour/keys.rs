@@ -35,6 +35,7 @@ const UNITS: &[&str] = &[
     "C_per_mol",
     "m2_per_s",
     "m_per_s",
+    "W_per_K",
     "C_per_m2",
     "kg_per_m2",
 ];

@@ -1,6 +1,10 @@
 //! The behaviour of the planner, at its boundary: a line of text in, an answer out.
 
+mod accidents;
+mod bar;
+mod bench_clock;
 mod bench_side;
+mod class;
 mod clock;
 mod determinism;
 mod display;

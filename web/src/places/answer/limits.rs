@@ -48,7 +48,7 @@ fn statement(shown: &Shown, same: &[&Limit]) -> (String, String) {
 }
 
 /// What holds the job back: statement and way out, each once.
-pub(super) fn said(shown: &Shown) -> Vec<(String, String)> {
+pub fn said(shown: &Shown) -> Vec<(String, String)> {
     let all = grouped(shown);
     all.iter().map(|same| statement(shown, same)).collect()
 }

@@ -10,9 +10,9 @@ use yew::prelude::*;
 /// Closed until asked for; nothing where nothing is known of the volts.
 pub fn meter(shown: &Shown) -> Html {
     let steps = shown.answer.steps.iter();
-    let all: Vec<(String, Vec<String>)> = steps
-        .map(|s| (shown.step_name(s), lines(shown, s)))
-        .filter(|(_, lines)| !lines.is_empty())
+    let all: Vec<(String, Vec<String>, Vec<String>)> = steps
+        .map(|s| (shown.step_name(s), lines(shown, s), alarms(s)))
+        .filter(|(_, lines, _)| !lines.is_empty())
         .collect();
     if all.is_empty() {
         return Html::default();
@@ -21,9 +21,13 @@ pub fn meter(shown: &Shown) -> Html {
         let all = if open { &all[..] } else { &[] };
         html! {
             <>
-                for (name, lines) in all {
+                for (name, lines, alarms) in all {
                     <h3>{ name }</h3>
                     <ul>{ items(lines) }</ul>
+                    if !alarms.is_empty() {
+                        <p>{ said::ALARMS }</p>
+                        <ul>{ items(alarms) }</ul>
+                    }
                 }
             </>
         }
@@ -47,10 +51,14 @@ fn lines(shown: &Shown, step: &StepAnswer) -> Vec<String> {
     if let Some(meter) = &step.meter {
         all.push(said::readings(meter));
         all.extend(meter.ceiling_bites.as_ref().map(said::bites));
-        all.extend(meter.alarms.iter().map(said::alarm));
     }
     all.extend(step.fatter.map(said::fatter));
     all
+}
+
+fn alarms(step: &StepAnswer) -> Vec<String> {
+    let meter = step.meter.as_ref();
+    meter.map_or_else(Vec::new, |m| m.alarms.iter().map(said::alarm).collect())
 }
 
 impl Shown {

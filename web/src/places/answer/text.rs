@@ -5,8 +5,8 @@ use super::{Shown, reached};
 use crate::words::{self, number};
 
 impl Shown {
-    /// What to set, the turns, what comes of it, what holds it back, what to take care of.
-    pub fn as_text(&self) -> Vec<String> {
+    /// What to set, and the turns.
+    pub fn to_do(&self) -> Vec<String> {
         let mut lines = Vec::new();
         if let Some(setting) = self.now() {
             let mut line = format!("{}: {}", words::SET_NOW, self.current(setting.set));
@@ -24,6 +24,12 @@ impl Shown {
             }
             lines.push(line);
         }
+        lines
+    }
+
+    /// What to set, the turns, what comes of it, the sessions, what holds it back, what to take care of.
+    pub fn as_text(&self) -> Vec<String> {
+        let mut lines = self.to_do();
         for (n, piece) in self.answer.pieces.iter().enumerate() {
             let Some(thickness) = reached(piece) else {
                 continue;
@@ -51,6 +57,7 @@ impl Shown {
             }
             lines.push(line);
         }
+        lines.extend(self.sessions_as_text());
         lines.extend(said(self).into_iter().map(|(a, b)| a + " " + &b));
         for when in WHENS {
             let about = |c: String| format!("{}: {c}", words::when(when));

@@ -1,11 +1,14 @@
 //! From the draft to a Job. Every field goes through its one declaration; what cannot be read is a Problem, and the
 //! last good entry stands in for it.
 
+mod attend;
 mod bath;
+mod happened;
 mod piece;
 mod steps;
 mod supply;
 
+pub use happened::{Happened, happened, step_of};
 pub use supply::SETTINGS;
 
 use super::at;
@@ -32,14 +35,7 @@ pub struct Read {
 
 /// Reads a draft. `now` is the wall clock, `2026-05-01T10:00`; without it the answer has no clock times.
 pub fn read(draft: &Draft, now: Option<&str>) -> Read {
-    let mut r = Reader {
-        draft,
-        units: Units::of(draft),
-        piece: String::new(),
-        step: FIRST.to_owned(),
-        problems: Vec::new(),
-        stands_in: false,
-    };
+    let mut r = Reader::of(draft);
     let pieces: Vec<_> = pieces::ids(draft)
         .into_iter()
         .map(|id| r.piece(id))
@@ -68,6 +64,7 @@ pub fn read(draft: &Draft, now: Option<&str>) -> Read {
             Place::Home,
         ),
         start: r.start(now),
+        attend: r.attend(),
         ..Job::default()
     };
     let vessels = r.count(&VESSELS, at::VESSELS).unwrap_or(1);
@@ -101,6 +98,19 @@ struct Reader<'a> {
     step: String,
     problems: Vec<Problem>,
     stands_in: bool,
+}
+
+impl<'a> Reader<'a> {
+    fn of(draft: &'a Draft) -> Self {
+        Self {
+            draft,
+            units: Units::of(draft),
+            piece: String::new(),
+            step: FIRST.to_owned(),
+            problems: Vec::new(),
+            stands_in: false,
+        }
+    }
 }
 
 impl Reader<'_> {

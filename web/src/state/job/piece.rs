@@ -7,7 +7,7 @@ use planner::job::{
     Area, Artwork, Base, Coat, Coated, Contact, Extent, Fit, Hanger, Lead, Method, Model, Moment,
     Part, Piece, Resist, Sides, Stock, piece,
 };
-use planner::{Opening, Process};
+use planner::{Opening, Process, Shape};
 use quantity::Length;
 
 /// The words for the film.
@@ -95,6 +95,8 @@ impl Reader<'_> {
             })
             .collect();
         let sizes: Vec<Length> = sizes.into_iter().collect::<Option<_>>()?;
+        let number = kinds::number_address(&self.piece, &kind);
+        let number = number.and_then(|at| self.count(&fields::HOLES, &at));
         let mut usual = None;
         first.shape.map_sizes(|n, size| {
             usual.get_or_insert(sizes[n] / size);
@@ -107,7 +109,7 @@ impl Reader<'_> {
             .map(|(n, part)| Part {
                 id: kinds::part_id(n).to_owned(),
                 // The others keep their proportion to the first size asked for.
-                shape: part.shape.map_sizes(|k, size| {
+                shape: numbered(number, part.shape).map_sizes(|k, size| {
                     if n == 0 {
                         sizes[k]
                     } else {
@@ -170,4 +172,8 @@ impl Reader<'_> {
             )),
         }
     }
+}
+
+fn numbered(number: Option<u32>, shape: Shape) -> Shape {
+    number.map_or(shape, |n| kinds::numbered(shape, n))
 }

@@ -1,0 +1,41 @@
+// Does what a person does, one after the other, waiting for what each needs. arguments[0]: rows of [verb, where, text].
+const frames = () => new Promise((r) => requestAnimationFrame(() => requestAnimationFrame(r)));
+const there = async (find, row) => {
+  for (let n = 0; n < 300; n += 1) {
+    const found = find();
+    if (found) return found;
+    await frames();
+  }
+  throw new Error("never there: " + row);
+};
+return (async () => {
+  for (const [verb, where, text] of arguments[0]) {
+    const row = `${verb} ${where}`;
+    const first = () => there(() => document.querySelector(where), row);
+    if (verb === "tap") (await first()).click();
+    if (verb === "open") {
+      await first();
+      for (const one of document.querySelectorAll(where)) one.open = true;
+    }
+    if (verb === "wait") await first();
+    if (verb === "type") {
+      const field = await there(() => document.getElementById(where), row);
+      field.focus();
+      field.select();
+      document.execCommand("insertText", false, text);
+      field.blur();
+    }
+    if (verb === "pick") {
+      const list = await there(() => document.getElementById(where), row);
+      list.value = text;
+      list.dispatchEvent(new Event("change", { bubbles: true }));
+    }
+    if (verb === "edition") {
+      document.documentElement.setAttribute("data-edition", "");
+      document.dispatchEvent(new Event("edition"));
+    }
+    await frames();
+  }
+  await frames();
+  return true;
+})();
