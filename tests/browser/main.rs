@@ -11,6 +11,7 @@ mod keyboard;
 mod language;
 mod layout;
 mod manners;
+mod measure;
 mod offline;
 mod paper;
 mod pictures;

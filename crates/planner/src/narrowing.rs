@@ -124,7 +124,7 @@ impl Narrowing {
                 }
             },
         );
-        let each = samples.iter_mut().zip(likely);
+        let each = samples.iter().zip(likely);
         each.filter(|(_, likely)| **likely > 0.0)
             .map(|(column, likely)| {
                 let range = Range::of_samples(Ratio::from_si(*likely), column);

@@ -233,7 +233,7 @@ fn of_column(likely: f64, rows: &[f64], width: usize, slot: usize) -> Range<Rati
     {
         *sample = *value;
     }
-    Range::of_samples(likely, &mut samples)
+    Range::of_samples(likely, &samples)
 }
 
 /// Writes a run into a row; what is absent becomes NaN, which [`Ranges::range`] gives back as absent.

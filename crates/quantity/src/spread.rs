@@ -2,6 +2,7 @@
 
 use crate::kinds::{Quantity, unsigned_zero};
 use crate::variate::{POINTS, Variate};
+use core::cmp::Ordering;
 use serde::ser::{Serialize, SerializeMap, Serializer};
 
 /// A lowest, a typical and a highest value, in that order.
@@ -123,13 +124,11 @@ impl<Q: Quantity> Range<Q> {
         }
     }
 
-    /// From the likely value and all samples (reordered in place). Samples that are not numbers are a defect of the
-    /// caller; they sort to the ends and widen the range rather than hide.
-    pub fn of_samples(likely: Q, samples: &mut [f64; POINTS]) -> Self {
-        let (_, low, _) = samples.select_nth_unstable_by(TAIL, f64::total_cmp);
-        let low = *low;
-        let (_, high, _) = samples.select_nth_unstable_by(POINTS - 1 - TAIL, f64::total_cmp);
-        let high = *high;
+    /// From the likely value and all samples. Samples that are not numbers are a defect of the caller; they sort to the
+    /// ends and widen the range rather than hide.
+    pub fn of_samples(likely: Q, samples: &[f64; POINTS]) -> Self {
+        let low = end(samples, Ordering::Less);
+        let high = end(samples, Ordering::Greater);
         let middle = likely.si();
         Self {
             likely,
@@ -137,6 +136,29 @@ impl<Q: Quantity> Range<Q> {
             high: Q::from_si(if high > middle { high } else { middle }),
         }
     }
+}
+
+/// The outermost value but [`TAIL`] on the side that `outward` names.
+///
+/// The standard library's own selection takes many times as long where that is built for size, as in the page.
+fn end(samples: &[f64; POINTS], outward: Ordering) -> f64 {
+    // The outermost so far, from the outside in.
+    let mut tail = [0.0; TAIL + 1];
+    for (seen, sample) in samples.iter().enumerate() {
+        let mut at = seen;
+        if seen > TAIL {
+            if sample.total_cmp(&tail[TAIL]) != outward {
+                continue;
+            }
+            at = TAIL;
+        }
+        while at > 0 && sample.total_cmp(&tail[at - 1]) == outward {
+            tail[at] = tail[at - 1];
+            at -= 1;
+        }
+        tail[at] = *sample;
+    }
+    tail[TAIL]
 }
 
 /// As a map whose keys end in the unit: `{"likely_m": .., "low_m": .., "high_m": ..}`.

@@ -9,6 +9,7 @@ cargo xtask serve [--port N] [--lan]   build the page, serve it on this machine 
                                        rebuild when a source changes
 cargo xtask package                    write dist/ionwright.html (one file) and dist/site (for a server)
 cargo xtask test [--trunk]             all checks, the browser's included; with --trunk the page Trunk builds
+cargo xtask measure [--runs N]         size, start and keystrokes in the browser beside an empty page, as a table
 
 Each takes --rustup: where the compiler has no target for the page, let rustup add it.";
 
@@ -28,6 +29,13 @@ pub enum Task {
         /// Whether rustup may add the target.
         rustup: bool,
     },
+    /// Measure the page in the browser.
+    Measure {
+        /// Whether rustup may add the target.
+        rustup: bool,
+        /// How many runs of both pages.
+        runs: u16,
+    },
     /// Test what Trunk builds.
     TestTrunk {
         /// Whether rustup may add the target.
@@ -40,19 +48,14 @@ pub fn read(words: impl Iterator<Item = String>) -> Outcome<Task> {
     let mut words = words;
     let command = words.next().unwrap_or_default();
     let (mut rustup, mut lan, mut trunk, mut port) = (false, false, false, 8080);
+    let mut runs = 15;
     while let Some(word) = words.next() {
         match (command.as_str(), word.as_str()) {
-            ("serve" | "package" | "test", "--rustup") => rustup = true,
+            ("serve" | "package" | "test" | "measure", "--rustup") => rustup = true,
             ("serve", "--lan") => lan = true,
             ("test", "--trunk") => trunk = true,
-            ("serve", "--port") => {
-                let given = words.next().unwrap_or_default();
-                port = given.parse().map_err(|_| {
-                    Failure::new(format!(
-                        "`--port` takes a number up to 65535, not `{given}`."
-                    ))
-                })?;
-            }
+            ("serve", "--port") => port = count(&word, words.next())?,
+            ("measure", "--runs") => runs = count(&word, words.next())?,
             _ => return Err(unknown(&format!("{command} {word}"))),
         }
     }
@@ -61,9 +64,23 @@ pub fn read(words: impl Iterator<Item = String>) -> Outcome<Task> {
         "package" => Ok(Task::Package { rustup }),
         "test" if trunk => Ok(Task::TestTrunk { rustup }),
         "test" => Ok(Task::Test { rustup }),
+        "measure" => Ok(Task::Measure {
+            rustup,
+            // Without any there is nothing to tell.
+            runs: runs.max(1),
+        }),
         "help" | "--help" | "-h" => Ok(Task::Help),
         other => Err(unknown(other)),
     }
+}
+
+fn count(option: &str, given: Option<String>) -> Outcome<u16> {
+    let given = given.unwrap_or_default();
+    given.parse().map_err(|_| {
+        Failure::new(format!(
+            "`{option}` takes a number up to 65535, not `{given}`."
+        ))
+    })
 }
 
 fn unknown(what: &str) -> Failure {
@@ -110,6 +127,17 @@ mod tests {
             typed("test --trunk"),
             Ok(Task::TestTrunk { rustup: false })
         ));
+        assert!(matches!(
+            typed("measure --runs 3"),
+            Ok(Task::Measure {
+                rustup: false,
+                runs: 3
+            })
+        ));
+        assert!(matches!(
+            typed("measure --runs 0"),
+            Ok(Task::Measure { runs: 1, .. })
+        ));
         assert!(matches!(typed("test"), Ok(Task::Test { rustup: false })));
     }
 
@@ -122,6 +150,8 @@ mod tests {
             "serve --port many",
             "serve --port",
             "test --port 1",
+            "package --runs 3",
+            "measure --runs few",
         ] {
             assert!(typed(line).is_err(), "{line}");
         }

@@ -8,7 +8,7 @@ use crate::server;
 use std::env;
 use std::net::{IpAddr, Ipv4Addr};
 use std::path::{Path, PathBuf};
-use std::process::ExitCode;
+use std::process::{ExitCode, Stdio};
 
 /// A browser and the program that drives it.
 pub struct Browser {
@@ -77,6 +77,35 @@ const TEST: [&str; 7] = [
     "--test",
     "browser",
 ];
+
+/// Starts both pages as often as wanted, types into them, and writes what was seen as JSON into `samples`.
+pub fn collect(
+    browser: &Browser,
+    page: &Path,
+    empty: &Path,
+    runs: u16,
+    samples: &Path,
+) -> Outcome<()> {
+    process::run(
+        process::cargo()
+            .args(TEST)
+            .args([
+                "measure::measure",
+                "--",
+                "--exact",
+                "--ignored",
+                "--nocapture",
+            ])
+            .env("IONWRIGHT_PAGE", page)
+            .env("IONWRIGHT_EMPTY", empty)
+            .env("IONWRIGHT_RUNS", runs.to_string())
+            .env("IONWRIGHT_SAMPLES", samples)
+            .env("CHROME", &browser.chrome)
+            .env("CHROMEDRIVER", &browser.driver)
+            .stdout(Stdio::null()),
+        "What was refused stands above.",
+    )
+}
 
 /// Runs the browser tests and ends as they end; nothing is said after their result.
 pub fn test(browser: &Browser, pages: &Pages) -> Outcome<ExitCode> {

@@ -1,4 +1,4 @@
-//! Set-up, build, packaging and checks: `cargo xtask serve`, `package` and `test`.
+//! Set-up, build, packaging and checks: `cargo xtask serve`, `package`, `test` and `measure`.
 
 mod arguments;
 mod artifact;
@@ -6,8 +6,10 @@ mod browser;
 mod checks;
 mod debian;
 mod failure;
+mod figures;
 mod lockfile;
 mod markup;
+mod measure;
 mod package;
 mod packing;
 mod pages;
@@ -47,6 +49,7 @@ fn perform(task: Task) -> Outcome<ExitCode> {
             package::make(compiler)?.check_budget()?;
         }
         Task::Test { rustup } => return checks::run(rustup),
+        Task::Measure { rustup, runs } => measure::run(rustup, runs)?,
         Task::TestTrunk { rustup } => return trunk::test(rustup),
     }
     Ok(ExitCode::SUCCESS)

@@ -65,7 +65,7 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
         let bytes = fs::read(&file).explain(|| format!("{} cannot be read", file.display()))?;
         others.push((name, bytes));
     }
-    let program = wasm::build(compiler)?;
+    let program = wasm::build(compiler, "page")?;
     let glue = squeeze(&[&program.glue, "\n", include_str!("focus.js")].concat());
     let still = still(&web)?;
     report::step("Writing dist/ionwright.html and dist/site", "1 s", || {
@@ -97,6 +97,23 @@ pub fn make(compiler: Compiler) -> Outcome<Package> {
         report::note(&pages.shares.line());
         Ok(package)
     })
+}
+
+/// Writes a page of the same frame with the almost empty program, neither styled nor ever shipped. Gives its bytes.
+pub fn make_empty(compiler: Compiler, file: &Path) -> Outcome<usize> {
+    let skeleton = Skeleton::read(&read(&process::workspace().join("web/index.html"))?)?;
+    let program = wasm::build(compiler, "empty")?;
+    let pages = pages::make(&Parts {
+        skeleton: &skeleton,
+        style: "",
+        later: "",
+        still: None,
+        glue: &squeeze(&program.glue),
+        wasm: &program.wasm,
+        records: "null",
+    })?;
+    write(file, pages.saved.as_bytes())?;
+    Ok(pages.saved.len())
 }
 
 fn styles(web: &Path, files: &[String]) -> Outcome<String> {

@@ -18,21 +18,21 @@ pub struct Program {
     pub glue: String,
 }
 
-/// Compiles the page and makes its connecting script.
-pub fn build(compiler: Compiler) -> Outcome<Program> {
+/// Compiles a program of `web` and makes its connecting script.
+pub fn build(compiler: Compiler, name: &str) -> Outcome<Program> {
     let about = match compiler {
         Compiler::Calling => "about 1 min the first time, then seconds",
         Compiler::Debian => {
             "about 2 min the first time, the standard library included, then seconds"
         }
     };
-    let compiled = report::step("Compiling the page to WebAssembly", about, || {
-        compile(compiler)
+    let compiled = report::step(&format!("Compiling {name} to WebAssembly"), about, || {
+        compile(compiler, name)
     })?;
     report::step("Connecting it to the browser", "1 s", || connect(&compiled))
 }
 
-fn compile(compiler: Compiler) -> Outcome<PathBuf> {
+fn compile(compiler: Compiler, name: &str) -> Outcome<PathBuf> {
     let mut command = compiler.cargo()?;
     command
         .args([
@@ -44,16 +44,16 @@ fn compile(compiler: Compiler) -> Outcome<PathBuf> {
             "-p",
             "web",
             "--bin",
-            "page",
+            name,
         ])
         // Where the file lies depends on the person's settings; cargo says it.
         .arg("--message-format=json-render-diagnostics")
         .stdin(Stdio::null());
     let messages = process::read(&mut command, "The compiler's messages stand above.")?;
-    artifact::file(&messages, "page", |file| {
+    artifact::file(&messages, name, |file| {
         file.extension().is_some_and(|end| end == "wasm")
     })
-    .ok_or_else(|| Failure::new("The compiler ended well but named no page.wasm."))
+    .ok_or_else(|| Failure::new(format!("The compiler ended well but named no {name}.wasm.")))
 }
 
 fn connect(compiled: &Path) -> Outcome<Program> {

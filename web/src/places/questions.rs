@@ -136,14 +136,24 @@ fn plain_card(word: &'static str, label: &'static str) -> Card {
 }
 
 fn kind_card(word: &'static str) -> Card {
-    let drawing = match (Preset::of_id(word), Shape::of_id(word)) {
+    Card {
+        drawing: Some(html! { <Drawing {word} /> }),
+        ..plain_card(word, words::kind(word))
+    }
+}
+
+#[derive(Properties, PartialEq)]
+struct DrawingProps {
+    word: &'static str,
+}
+
+/// The picture of a kind, drawn once and not with every key.
+#[component]
+fn Drawing(props: &DrawingProps) -> Html {
+    match (Preset::of_id(props.word), Shape::of_id(props.word)) {
         (Some(preset), _) => picture(&preset.outline()),
         (None, Some(shape)) => picture(&shape.outline()),
         (None, None) => measured(),
-    };
-    Card {
-        drawing: Some(drawing),
-        ..plain_card(word, words::kind(word))
     }
 }
 

@@ -32,16 +32,16 @@ fn a_range_without_spread_is_its_likely_value() {
 fn the_ends_are_the_26th_value_from_each_side() {
     let mut all: [f64; POINTS] = core::array::from_fn(|n| (n + 1) as f64);
     all.reverse();
-    let range = Range::of_samples(Ratio::of_si(200.0), &mut all);
+    let range = Range::of_samples(Ratio::of_si(200.0), &all);
     assert_eq!((range.low.si(), range.high.si()), (26.0, 487.0));
 }
 
 #[test]
 fn the_ends_are_widened_to_hold_the_likely_value() {
-    let mut all: [f64; POINTS] = core::array::from_fn(|n| (n + 1) as f64);
-    let low = Range::of_samples(Ratio::of_si(3.0), &mut all);
+    let all: [f64; POINTS] = core::array::from_fn(|n| (n + 1) as f64);
+    let low = Range::of_samples(Ratio::of_si(3.0), &all);
     assert_eq!((low.low.si(), low.high.si()), (3.0, 487.0));
-    let high = Range::of_samples(Ratio::of_si(600.0), &mut all);
+    let high = Range::of_samples(Ratio::of_si(600.0), &all);
     assert_eq!((high.low.si(), high.high.si()), (26.0, 600.0));
 }
 
@@ -63,8 +63,8 @@ fn two_spreads_of_20_percent_multiply_to_the_closed_form() {
     let want = libm::exp(1.644_853_6 * core::f64::consts::SQRT_2 * each);
     let a = samples(3.0, Spread::Lognormal { frac: 0.2 }, "pieces/p1/extent");
     let b = samples(5.0, Spread::Lognormal { frac: 0.2 }, "pieces/p2/extent");
-    let mut product: [f64; POINTS] = core::array::from_fn(|n| a[n] * b[n]);
-    let range = Range::of_samples(Ratio::of_si(15.0), &mut product);
+    let product: [f64; POINTS] = core::array::from_fn(|n| a[n] * b[n]);
+    let range = Range::of_samples(Ratio::of_si(15.0), &product);
     assert!(
         close(range.low.si(), 15.0 / want, 0.08),
         "low {} want {}",
@@ -102,9 +102,26 @@ proptest! {
         likely in -1e6..1e6f64,
         all in prop::collection::vec(-1e6..1e6f64, POINTS),
     ) {
-        let mut all: [f64; POINTS] = core::array::from_fn(|n| all[n]);
-        let range = Range::of_samples(Ratio::of_si(likely), &mut all);
+        let all: [f64; POINTS] = core::array::from_fn(|n| all[n]);
+        let range = Range::of_samples(Ratio::of_si(likely), &all);
         prop_assert!(range.low.si() <= likely && likely <= range.high.si());
+    }
+
+    /// Against the standard library's sort, with many equal values and not a number among them.
+    #[test]
+    fn the_ends_are_those_of_a_sort(all in prop::collection::vec((-9..9_i8).prop_map(f64::from), POINTS), at in 0..POINTS) {
+        let mut all: [f64; POINTS] = core::array::from_fn(|n| all[n]);
+        let mut sorted = all;
+        sorted.sort_by(f64::total_cmp);
+        let range = Range::of_samples(Ratio::of_si(0.25), &all);
+        let widened = (sorted[25].clamp(-9.0, 0.25), sorted[486].clamp(0.25, 9.0));
+        prop_assert_eq!((range.low.si(), range.high.si()), widened);
+        // It sorts to the upper end, beyond every number.
+        all[at] = f64::NAN;
+        sorted = all;
+        sorted.sort_by(f64::total_cmp);
+        let range = Range::of_samples(Ratio::of_si(0.25), &all);
+        prop_assert_eq!(range.high.si(), sorted[486].clamp(0.25, 9.0));
     }
 
     #[test]
