@@ -82,6 +82,7 @@ pub fn Plan(props: &PlanProps) -> Html {
             <div class="detail">
                 { answer::first(shown) }
                 { answer::meter(shown) }
+                { answer::class(shown) }
                 { answer::course(shown) }
                 { answer::sessions(shown) }
                 { answer::cautions(shown) }

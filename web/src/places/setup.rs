@@ -212,6 +212,11 @@ fn panel(ask: &Ask) -> Html {
             { group(words::BATH, html! {
                 <>
                     { select(ask, at::PLACE) }
+                    if ask.text(at::PLACE).as_str() == "class" {
+                        { ask.field(at::STUDENTS) }
+                        { ask.field(at::LESSON) }
+                        { ask.field(at::WITNESS) }
+                    }
                     { scoped(ask, at::SOLUTION, Options::Made(solutions(ask))) }
                     if ask.scoped(at::SOLUTION).as_str() == OWN {
                         { label(ask) }

@@ -178,6 +178,12 @@ pub const CONDUCTIVITY: &str = "baths/b1/conductivity";
 pub const EVENNESS_FACTOR: &str = "baths/b1/evenness_factor";
 /// Own overvoltage of both surfaces and the leads.
 pub const SURFACE_VOLTS: &str = "baths/b1/surface_volts";
+/// How many students share the tank, in a class.
+pub const STUDENTS: &str = "class/students";
+/// How long until the bell.
+pub const LESSON: &str = "class/lesson";
+/// The bare wire that hangs along, for the calipers.
+pub const WITNESS: &str = "class/witness_d";
 /// The layers that come after the first, by id, in order.
 pub const LAYERS: &str = "steps";
 /// How many steps were ever made: an id is never used again.

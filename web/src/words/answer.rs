@@ -96,6 +96,11 @@ pub fn wiring(etches: bool) -> &'static str {
     }
 }
 
+/// So many of a piece.
+pub fn times(name: &str, count: u32) -> String {
+    format!("{name} × {count}")
+}
+
 /// A piece in one of several vessels.
 pub fn in_vessel(name: &str, vessel: &str) -> String {
     [name, ", vessel ", vessel].concat()

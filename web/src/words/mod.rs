@@ -2,6 +2,7 @@
 
 pub mod after;
 pub mod answer;
+pub mod class;
 pub mod drafts;
 pub mod labels;
 pub mod meter;

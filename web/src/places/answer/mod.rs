@@ -1,6 +1,7 @@
 //! The answer as an instruction: what to do now is the largest thing on the page.
 
 mod bath;
+mod class;
 mod course;
 mod density;
 mod first;
@@ -15,6 +16,7 @@ mod turns;
 mod wall;
 
 pub use bath::bath;
+pub use class::class;
 pub use course::course;
 pub use density::density;
 pub use first::first;

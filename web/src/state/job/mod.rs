@@ -18,7 +18,9 @@ use super::layers;
 use super::pieces;
 use super::units::Units;
 use planner::fields::{self, Bare, CountField, Field};
-use planner::job::{Assume, Effects, NIGHT_FROM, NIGHT_TO, Place, SpreadAt, Start, Switch, own};
+use planner::job::{
+    Assume, Class, Effects, NIGHT_FROM, NIGHT_TO, Place, SpreadAt, Start, Switch, own,
+};
 use planner::{FieldPath, Job, Problem, Process};
 use quantity::{AnyQuantity, Quantity, Unit};
 
@@ -67,6 +69,7 @@ pub fn read(draft: &Draft, now: Option<&str>) -> Read {
         attend: r.attend(),
         ..Job::default()
     };
+    job.class = r.class();
     let vessels = r.count(&VESSELS, at::VESSELS).unwrap_or(1);
     planner::deal::deal(&mut job, vessels);
     Read {
@@ -267,6 +270,21 @@ impl Reader<'_> {
                 Some(SpreadAt { at, spread })
             })
             .collect()
+    }
+
+    /// Those who share the tank, where the work is done in a class and their number is said.
+    fn class(&mut self) -> Option<Class> {
+        if self.draft.text(at::PLACE) != "class" {
+            return None;
+        }
+        let lesson = self.number(&fields::LESSON, at::LESSON);
+        let witness = self.number(&fields::WITNESS, at::WITNESS);
+        let students = self.count(&fields::STUDENTS, at::STUDENTS)?;
+        Some(Class {
+            students,
+            lesson,
+            witness,
+        })
     }
 
     fn time_of_day(&mut self, address: &str) -> Option<String> {
