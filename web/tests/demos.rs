@@ -89,6 +89,31 @@ const ROWS: &[(&str, &str, f64, &str)] = &[
         285.4,
         "200 um at 42.05 um/h, by hand",
     ),
+    (
+        "ferns",
+        "wanted mA 0",
+        1016.0,
+        "(31.74 + 22.06 + 47.80) cm2 x 1.0 A/dm2, by hand",
+    ),
+    (
+        "ferns",
+        "mean um",
+        103.7,
+        "8 h at 12.97 um/h, the third out after three, by hand",
+    ),
+    (
+        "ferns",
+        "after mA",
+        538.0,
+        "(31.74 + 22.06) cm2 x 1.0 A/dm2, by hand",
+    ),
+    ("class", "time min", 738.0, "18.45 Ah at 1.5 A, by hand"),
+    (
+        "class",
+        "bell um",
+        12.19,
+        "0.376 A/dm2 x 12.97 um/h per A/dm2 x 2.5 h, by hand",
+    ),
 ];
 
 fn number(answer: &Answer, what: &str) -> Option<f64> {
@@ -99,6 +124,11 @@ fn number(answer: &Answer, what: &str) -> Option<f64> {
         "wetted cm2" => piece.wetted.known()?.likely.si() * 1e4,
         "bore to make mm" => piece.bore_to_make.known()?.likely.si() * 1e3,
         "mean um" => piece.mean.known()?.likely.si() * 1e6,
+        "after mA" => answer.stages.get(1)?.wanted?.si() * 1e3,
+        "bell um" => {
+            let bell = answer.class.as_ref()?.bell.as_ref()?;
+            bell.pieces.first()?.mean.si() * 1e6
+        }
         "time min" => answer.time.known()?.likely.si() / 60.0,
         _ => return None,
     };

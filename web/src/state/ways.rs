@@ -12,6 +12,10 @@ use quantity::AnyQuantity;
 
 /// The texts, by address; none where the page has no field for the change.
 pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
+    // A thief is hung at the bench: the page has no piece for it.
+    if way.thief.is_some() {
+        return None;
+    }
     let address = address(way.change.at.as_str());
     // Covering at the advised current is covering as the coat needs.
     if address == at::COVER_DRIVE {

@@ -102,6 +102,8 @@ pub fn demo(id: &str) -> &'static str {
         "rhodium" => "Pendant in rhodium",
         "pendant" => "Sterling pendant, etched",
         "bookmark" => "Brass bookmark, etched",
+        "ferns" => "Three ferns on one bar",
+        "class" => "A class of fourteen",
         _ => "",
     }
 }
