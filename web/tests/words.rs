@@ -10,6 +10,12 @@ const NO_WORDS: &[(&str, &str, &str)] = &[
         "card series",
         "classes of a style",
     ),
+    (
+        "places/answer/sessions.rs",
+        "card sessions",
+        "classes of a style",
+    ),
+    ("places/answer/class.rs", "card class", "classes of a style"),
     ("places/answer/wall.rs", "card wall", "classes of a style"),
     ("places/answer/limits.rs", "card care", "classes of a style"),
     (
