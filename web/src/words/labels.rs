@@ -570,6 +570,8 @@ pub fn metal(id: &str) -> &'static str {
         "Ag925" => "sterling silver",
         "Ni" => "nickel",
         "Pd" => "palladium",
+        "PdNi20" => "palladium-nickel",
+        "CuSn8" => "bronze",
         "Au" => "gold",
         "Rh" => "rhodium",
         "Fe" => "steel",
