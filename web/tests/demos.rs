@@ -1,6 +1,7 @@
 //! The jobs to start from are answered as their hand calculations say: draft, job, answer. A row is a number of an answer,
 //! what it must be, and where that comes from; 0.5 %.
 
+use planner::answer::LimitKind;
 use planner::{Answer, Catalogue, answer};
 use quantity::Quantity;
 use web::state::{demos, job};
@@ -90,6 +91,25 @@ const ROWS: &[(&str, &str, f64, &str)] = &[
         "200 um at 42.05 um/h, by hand",
     ),
     (
+        "gear",
+        "density A/dm2",
+        5.0,
+        "0.140 A over 2 x 14 cm x 0.1 cm, by hand",
+    ),
+    (
+        "gear",
+        "time min",
+        400.3,
+        "2 x 14 x (0.1 x 0.03 + pi / 2 x 0.03^2) cm3 x 8.96 g/cm3 / 1.18549 g/Ah / 0.140 A, by hand",
+    ),
+    ("gear", "opening after mm", 1.6, "1.0 + 2 x 0.30, by hand"),
+    (
+        "gear",
+        "blurred mA",
+        135.0,
+        "a display in steps of 10 mA that shows 140, by hand",
+    ),
+    (
         "ferns",
         "wanted mA 0",
         1016.0,
@@ -122,6 +142,19 @@ fn number(answer: &Answer, what: &str) -> Option<f64> {
         "wanted mA 0" => answer.steps.first()?.current.known()?.wanted.likely.si() * 1e3,
         "wanted mA 1" => answer.steps.get(1)?.current.known()?.wanted.likely.si() * 1e3,
         "wetted cm2" => piece.wetted.known()?.likely.si() * 1e4,
+        "density A/dm2" => answer.steps.first()?.density.known()?.likely.si() * 1e-2,
+        "opening after mm" => {
+            let etched = piece.etched.as_ref()?;
+            etched.opening_after.known()?.likely.si() * 1e3
+        }
+        "blurred mA" => {
+            let limits = &answer.limits;
+            let blurs = limits
+                .iter()
+                .find(|l| l.kind == LimitKind::DisplayTooCoarse)?;
+            let least = blurs.numbers.iter().find(|n| n.name == "at_least")?;
+            least.value.si * 1e3
+        }
         "bore to make mm" => piece.bore_to_make.known()?.likely.si() * 1e3,
         "mean um" => piece.mean.known()?.likely.si() * 1e6,
         "after mA" => answer.stages.get(1)?.wanted?.si() * 1e3,
@@ -144,8 +177,10 @@ fn every_demo_is_answered_as_its_hand_calculation() {
         let read = job::read(&draft, NOW);
         assert_eq!(read.problems, [], "{id}");
         let mut job = read.job;
-        // The hand calculations know no display: they ask for the exact current.
-        if let Some(planner::job::Supply::ConstantCurrent(bench)) = &mut job.supply {
+        // The hand calculations know no display, unless it is what they are about: they ask for the exact current.
+        if *what != "blurred mA"
+            && let Some(planner::job::Supply::ConstantCurrent(bench)) = &mut job.supply
+        {
             bench.display_step = None;
         }
         let answer = answer(&Catalogue::standard(), &job);

@@ -163,6 +163,31 @@ const DEMOS: &[(&str, &[Texts])] = &[
         ],
     ),
     (
+        "gear",
+        &[
+            BARE,
+            SIZED,
+            &[
+                (at::PROCESS, "etch"),
+                ("pieces/p1/extent@etch", "area"),
+                (at::AREA, "1.4"),
+                (at::AREA_SIDES, "both"),
+                (at::STOCK, "0.6"),
+                (at::OPEN, "100"),
+                (at::OPENING, "1.0"),
+                (at::ART_LENGTH, "140"),
+                ("pieces/p1/artwork/etch_factor", "1"),
+                (at::SIDES, "both"),
+                (at::MODEL, "groove"),
+                (at::RESIST, "vinyl"),
+                (at::STIRRING, "gentle"),
+                (at::DRIVE, "current"),
+                (at::DEPTH, "300"),
+                (at::EFFICIENCY, "100"),
+            ],
+        ],
+    ),
+    (
         "ferns",
         &[&[
             (at::PIECES, "p1 p2 p3"),

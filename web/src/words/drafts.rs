@@ -102,6 +102,7 @@ pub fn demo(id: &str) -> &'static str {
         "rhodium" => "Pendant in rhodium",
         "pendant" => "Sterling pendant, etched",
         "bookmark" => "Brass bookmark, etched",
+        "gear" => "Copper gear, etched through",
         "ferns" => "Three ferns on one bar",
         "class" => "A class of fourteen",
         _ => "",
