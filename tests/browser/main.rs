@@ -3,6 +3,7 @@
 
 mod axe;
 mod bad_input;
+mod bar;
 mod driver;
 mod fields;
 mod first_answer;
@@ -15,9 +16,12 @@ mod measure;
 mod offline;
 mod paper;
 mod pictures;
+mod plates;
 mod saved_copy;
 mod site;
+mod steps;
 mod still;
 mod storage;
+mod supplies;
 mod undo;
 mod views;

@@ -156,7 +156,7 @@ impl<'a> Sample<'a> {
     }
 
     /// The current at which the vessels take so many volts, near a guess: the solution's drop and the links' grow with
-    /// the current, the surfaces' own is taken as it stands.
+    /// the current, the surfaces' own is taken as it stands. Never more than the supply gives.
     fn current_at(&self, set: f64, near: f64, out: &mut Run) -> f64 {
         let surface: f64 = self.vessels().map(|v| surface(v.bath, self.inputs)).sum();
         let mut current = near;
@@ -170,7 +170,14 @@ impl<'a> Sample<'a> {
                 break;
             }
         }
-        current
+        let most = self.plan.volts.as_ref().and_then(|v| v.highest_current);
+        most.map_or(current, |most| {
+            if current > most.si() {
+                most.si()
+            } else {
+                current
+            }
+        })
     }
 
     /// Shares `current` among what hangs in a vessel, into `out.branches`.

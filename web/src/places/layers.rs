@@ -23,7 +23,7 @@ pub fn later(ask: &Ask) -> Html {
                 <h2>{ words::LAYERS }</h2>
             }
             for id in ids {
-                { layer(&ask.at_step(id)) }
+                <key={id.to_owned()}>{ layer(&ask.at_step(id)) }</>
             }
             if !full {
                 <button type="button" class="button" onclick={onadd}>{ words::ANOTHER_LAYER }</button>

@@ -164,13 +164,16 @@ fn few(ask: &Ask) -> Html {
         <>
             { select(ask, at::SUPPLY) }
             for (n, id) in SETTINGS.iter().enumerate().take(last + 1) {
-                { group(&words::setting(n + 1), html! {
-                    <>
-                        for address in [at::FIXED_CURRENT, at::FIXED_GAIN, at::FIXED_TIME] {
-                            { ask.field(&at::setting(address, id)) }
-                        }
-                    </>
-                }) }
+                // Without a key the next setting, which comes with the first key typed in this one, would take the field away.
+                <key={*id}>
+                    { group(&words::setting(n + 1), html! {
+                        <>
+                            for address in [at::FIXED_CURRENT, at::FIXED_GAIN, at::FIXED_TIME] {
+                                { ask.field(&at::setting(address, id)) }
+                            }
+                        </>
+                    }) }
+                </>
             }
         </>
     }
