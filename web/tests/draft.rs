@@ -180,6 +180,35 @@ fn a_typed_start_is_today_and_an_empty_one_is_now() {
     assert_eq!(local("").as_deref(), Some("2026-05-01T10:00"));
 }
 
+/// A decimal keypad writes no colon.
+#[test]
+fn a_time_of_day_is_read_without_its_colon_too() {
+    let starts = |text: &str| {
+        let read = job::read(&after(&[typed(at::START, text)]).draft, NOW);
+        (read.job.start.map(|s| s.local), read.problems.len())
+    };
+    for minute in 0..1440 {
+        let (h, m) = (minute / 60, minute % 60);
+        let wanted = Some(format!("2026-05-01T{h:02}:{m:02}"));
+        for text in [
+            format!("{h}:{m:02}"),
+            format!("{h:02}.{m:02}"),
+            format!("{h},{m:02}"),
+            format!("{h}{m:02}"),
+            format!("{h:02}{m:02}"),
+        ] {
+            assert_eq!(starts(&text), (wanted.clone(), 0), "{text}");
+        }
+    }
+    // Half past is not a half hour; an hour alone and minutes beyond sixty are asked again.
+    for text in ["18.5", "18", "1860", "2400", "18:3.0", "12345", "1 30"] {
+        assert_eq!(starts(text).1, 1, "{text}");
+    }
+    let until = after(&[picked(at::UNTIL, "clock"), typed(at::CLOCK, "16.20")]);
+    let job = job::read(&until.draft, NOW).job;
+    assert_eq!(job.steps[1].until, Some(Until::Clock("16:20".to_owned())));
+}
+
 #[test]
 fn several_pieces_hang_on_one_bar_and_an_undo_brings_one_back() {
     let state = after(&[

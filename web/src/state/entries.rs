@@ -63,19 +63,30 @@ impl Declared for CountField {
     }
 }
 
-/// A time of day, `16:20`.
+/// A time of day, `16:20`. The keypad of digits, whose keys a wet hand can hit, has no colon on many phones: `16.20`, `16,20` and
+/// `1620` are the same.
 pub struct TimeOfDay {
     /// Whether an empty field is right too.
     pub may_be_empty: bool,
 }
 
+/// With its colon, where it is a time of day.
+fn with_colon(text: &str) -> Option<String> {
+    let mut clock = text.replace(['.', ','], ":");
+    if matches!(clock.len(), 3 | 4) && clock.bytes().all(|b| b.is_ascii_digit()) {
+        clock.insert(clock.len() - 2, ':');
+    }
+    planner::clock::time_of_day(&clock).map(|_| clock)
+}
+
 impl Declared for TimeOfDay {
     fn echo(&self, _: Units, text: &str, at: &FieldPath) -> Result<Echo, Problem> {
         let text = text.trim();
-        if (text.is_empty() && self.may_be_empty) || planner::clock::time_of_day(text).is_some() {
+        let empty = (text.is_empty() && self.may_be_empty).then(String::new);
+        if let Some(clock) = with_colon(text).or(empty) {
             return Ok(Echo {
-                text: text.to_owned(),
-                show: false,
+                show: clock != text,
+                text: clock,
             });
         }
         let kind = if text.is_empty() {
