@@ -127,3 +127,71 @@ async fn a_class_sees_what_it_has_at_the_bell() {
         .until("document.querySelector('.card.class') === null")
         .await;
 }
+
+#[tokio::test]
+async fn one_that_joined_later_gets_its_fair_share() {
+    // Three hours for the first, two for the other; for the same on both the first comes out after two.
+    let browser = plate(&[]).await;
+    browser.tap(".measure + .actions .button").await;
+    browser
+        .until("document.getElementById('pieces/p2/joins/after') !== null")
+        .await;
+    assert_eq!(
+        rows(&browser, ".card.fair").await.len(),
+        0,
+        "they get the same"
+    );
+    browser.type_in("pieces/p2/joins/after", "1").await;
+    browser.tap(".fair .link").await;
+    until_says(&browser, "#fair", "Each gets").await;
+    let said = browser.text("#fair").await;
+    near(before(&said, "µm"), 2.0 * RATE, &said);
+    assert!(said.contains("known area 1: take out after 2 h"), "{said}");
+    assert!(said.contains("known area 2: take out after 3 h"), "{said}");
+    browser.tap("#fair .button").await;
+    until_says(
+        &browser,
+        ".answer .moments",
+        "take out known area 1, turn down to 100 mA",
+    )
+    .await;
+    for row in rows(&browser, ".outcome tbody tr").await {
+        near(before(&row, "µm"), 2.0 * RATE, &row);
+    }
+    // An undo brings back what was.
+    browser.tap(".limits .note .link").await;
+    browser
+        .until("document.querySelector('.outcome tbody tr').innerText.includes('38.9')")
+        .await;
+    browser.tap(".bar li:first-child .piece").await;
+    browser
+        .until("document.getElementById('pieces/p1/leaves/after')?.value === ''")
+        .await;
+}
+
+#[tokio::test]
+async fn two_plans_stand_side_by_side() {
+    let browser = plate(&[]).await;
+    browser.tap(".drafts .line .link").await;
+    // The same again, twice as dense.
+    browser.tap("#drafts .actions .button:nth-child(2)").await;
+    browser.tap(".setup .link").await;
+    browser.type_in("steps/s2/drive/density", "2").await;
+    until_set(&browser, "200 mA").await;
+    let other = "[...document.getElementById('beside').options].at(-1).value";
+    let other = browser.eval(other).await;
+    pick(&browser, "beside", other.as_str().unwrap_or_default()).await;
+    until_says(&browser, ".compare table", "100 mA").await;
+    let all = rows(&browser, ".compare tbody tr").await;
+    assert!(all[0].starts_with("Set 200 mA 100 mA"), "{all:?}");
+    assert_eq!(all[1], "Takes 3 h 3 h");
+    let layers: Vec<f64> = all[2]
+        .split_whitespace()
+        .filter_map(|w| w.parse().ok())
+        .collect();
+    near(layers[0], 6.0 * RATE, &all[2]);
+    near(layers[1], 3.0 * RATE, &all[2]);
+    // What is open follows what is typed.
+    browser.type_in("steps/s2/until/time", "4").await;
+    until_says(&browser, ".compare table", "Takes 4 h 3 h").await;
+}

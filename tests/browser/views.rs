@@ -176,6 +176,106 @@ pub const VIEWS: &[View] = &[
         name: "edition",
         acts: &[Edition, Wait(".edition button")],
     },
+    View {
+        name: "compare",
+        acts: &[
+            DRAFTS,
+            Open("#drafts > details"),
+            Tap("[data-demo='stud'] button"),
+            Wait("#beside"),
+            Pick("beside", "d1"),
+            Wait(".compare table"),
+        ],
+    },
+    View {
+        name: "fair",
+        acts: &[
+            Tap(".measure + .actions .button"),
+            Wait("[id='pieces/p2/joins/after']"),
+            Type("pieces/p2/joins/after", "2"),
+            Tap(".fair .link"),
+            Wait("#fair .button"),
+        ],
+    },
+    View {
+        name: "ways",
+        acts: &[
+            Tap(".setup .link"),
+            Type("supply/constant_current/highest", "0.05"),
+            Tap(".setup .link"),
+            Wait(".ways li"),
+        ],
+    },
+    View {
+        name: "tried",
+        acts: &[
+            Wait(".ways button"),
+            Tap(".ways button"),
+            Wait(".limits .note .link"),
+        ],
+    },
+    View {
+        name: "layers",
+        acts: &[
+            Tap(".layers > .button"),
+            Wait("[id='steps/s3/until']"),
+            Tap(".layers > .button"),
+            Pick("baths/b4/solution", "rh_sulf"),
+            Pick("steps/s4/until", "time"),
+            Wait("[id='steps/s4/until/time']"),
+        ],
+    },
+    View {
+        name: "series",
+        acts: &[
+            Type("pieces/p1/count", "6"),
+            Tap(".setup .link"),
+            Type("steps/s2/in", "3"),
+            Wait(".series svg"),
+        ],
+    },
+    View {
+        name: "sessions",
+        acts: &[
+            Tap(".attend .link"),
+            Type("attend/session", "3"),
+            Type("attend/due", "2031-12-05 16:00"),
+            Wait(".card.sessions"),
+        ],
+    },
+    View {
+        name: "accident",
+        acts: &[
+            Tap(".accident .link"),
+            Type("after/after", "3"),
+            Wait("#accident dl"),
+        ],
+    },
+    View {
+        name: "holds-volts",
+        acts: &[Tap(".setup .link"), Pick("supply", "constant_voltage")],
+    },
+    View {
+        name: "few-settings",
+        acts: &[
+            Tap(".setup .link"),
+            Pick("supply", "fixed_settings"),
+            Type("supply/fixed_settings/f1/current", "100"),
+            Wait("[id='supply/fixed_settings/f2/current']"),
+        ],
+    },
+    View {
+        name: "own-solution",
+        acts: &[
+            Tap(".setup .link"),
+            Pick("baths/b1/solution", "own"),
+            Wait("[id='own/solutions/own/density']"),
+            Type("own/solutions/own/density", "1"),
+        ],
+    },
+    demo!("demo-ferns", "ferns"),
+    demo!("demo-class", "class"),
+    demo!("demo-gear", "gear"),
     demo!("demo-acorn-cap", "acorn_cap"),
     demo!("demo-resin-ring", "resin_ring"),
     demo!("demo-stud", "stud"),

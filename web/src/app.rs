@@ -1,7 +1,7 @@
 //! The whole page: one owner of state at the top, one direction.
 
 use crate::browser::{carried, use_countdown, use_gone, use_now, use_settled};
-use crate::places::answer::Shown;
+use crate::places::answer::{Shown, display_step};
 use crate::places::ask::Ask;
 use crate::places::edition::Edition;
 use crate::places::emergency::Emergency;
@@ -14,7 +14,6 @@ use crate::state::{Action, State, at, job, pieces};
 use crate::storage::{self, Found, LocalShelf, NoShelf, Shelf, ShelfProblem, use_elsewhere};
 use crate::words::{self, number};
 use planner::{Answer, Catalogue, FieldPath, Job, Problem, ProblemKind, answer};
-use quantity::Current;
 use quantity::print::Mark;
 use std::rc::Rc;
 use yew::prelude::*;
@@ -162,12 +161,4 @@ fn baths(job: &Job) -> Vec<(String, String)> {
         (s.id.clone(), said.to_owned())
     };
     job.steps.iter().map(of).collect()
-}
-
-/// The step of the supply's display.
-fn display_step(job: &planner::Job) -> Option<Current> {
-    match &job.supply {
-        Some(planner::job::Supply::ConstantCurrent(bench)) => bench.display_step,
-        _ => None,
-    }
 }

@@ -3,6 +3,9 @@
 use super::picture::{Picture, WIDTH, larger, smaller};
 use yew::prelude::*;
 
+/// Width of a letter of the drawing's words, at most.
+const LETTER: f64 = 9.5;
+
 /// One step of it.
 pub struct Span {
     /// How long, s.
@@ -24,6 +27,8 @@ pub fn drawing(starts: &str, spans: &[Span], nights: &[(f64, f64)]) -> Html {
         }
     }
     let mut gone = 0.0;
+    // Where the words of the last mark end: no words over words.
+    let mut written = 0.0;
     let last = spans.len().saturating_sub(1);
     for (n, span) in spans.iter().enumerate() {
         let class = if n == last { "step last" } else { "step" };
@@ -37,9 +42,19 @@ pub fn drawing(starts: &str, spans: &[Span], nights: &[(f64, f64)]) -> Html {
         gone += span.seconds;
         if n < last {
             // Near the right edge the words end at their mark instead of beginning there.
-            let class = if gone > 0.6 * whole { "end" } else { "" };
+            let long = LETTER * span.ends.chars().count() as f64;
+            let ends = gone > 0.6 * whole;
+            let from = if ends { at(gone) - long } else { at(gone) };
             p.path("axis", format!("M{:.1} 18V50", at(gone)));
-            p.text(class, at(gone), 14.0, span.ends.clone());
+            if from >= written {
+                p.text(
+                    if ends { "end" } else { "" },
+                    at(gone),
+                    14.0,
+                    span.ends.clone(),
+                );
+                written = from + long + LETTER;
+            }
         } else {
             p.text("end", WIDTH - 2.0, 74.0, span.ends.clone());
         }

@@ -12,7 +12,9 @@ use crate::state::job::{happened, hung, step_of};
 use crate::state::{at, pieces};
 use crate::words::{self, after};
 use planner::after::After;
+use planner::answer::CautionKind::{AcidBurns, Oxidiser};
 use planner::answer::{Limit, LimitKind};
+use planner::reentry::ReentryKind::{GoOn, LookAtFilm, StrikeAgain};
 use planner::sessions::Doing;
 use planner::{Answer, Catalogue, FieldPath, Job, Problem};
 use std::rc::Rc;
@@ -131,10 +133,17 @@ fn own(ask: &Ask, address: &'static str, picked: &str, all: Vec<(AttrValue, Attr
 }
 
 /// What is left, how to go on, and what remains.
-fn outcome(ask: &Ask, shown: &Shown, rest: Answer) -> Html {
+fn outcome(ask: &Ask, shown: &Shown, mut rest: Answer) -> Html {
     let Some(left) = rest.after.clone() else {
         return Html::default();
     };
+    // What stands in the plan, and what is said of the way in, is not said a second time.
+    let planned = &shown.answer.cautions;
+    let dips = !matches!(left.reentry.kind, GoOn | StrikeAgain | LookAtFilm);
+    rest.cautions.retain(|c| {
+        let of_dip = dips && matches!(c.kind, AcidBurns | Oxidiser);
+        !of_dip && planned.iter().all(|p| p.kind != c.kind)
+    });
     let draft = &ask.state.draft;
     let ids = rest.pieces.iter().map(|p| p.id.as_str());
     let then = Shown {

@@ -1,5 +1,6 @@
 //! Several plans: which is open, another, one from an example, one as a text to send, one that was sent.
 
+use super::compare::Compare;
 use crate::state::drafts::Act;
 use crate::state::{Action, State, demos, sent};
 use crate::words::{self, drafts as said};
@@ -39,6 +40,7 @@ pub fn Drafts(props: &DraftsProps) -> Html {
             <div id="drafts" hidden={!*shown}>
                 if *shown {
                     { list(props) }
+                    <Compare book={book.clone()} />
                     { actions(props) }
                     { examples(&props.act) }
                     { send(props) }

@@ -6,6 +6,7 @@ use super::ask::Ask;
 use super::attend::attend;
 use super::drafts::Drafts;
 use super::exact::Exact;
+use super::fair::fair;
 use super::layers::later;
 use super::questions::Questions;
 use super::setup::Setup;
@@ -88,6 +89,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { answer::cautions(shown) }
                 { answer::density(shown) }
                 { answer::bath(shown) }
+                { fair(ask, &props.job, shown) }
                 { accident(ask, &props.job, shown) }
                 if worth_showing(shown) {
                     { working(shown) }

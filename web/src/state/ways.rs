@@ -7,8 +7,9 @@ use super::units::Units;
 use crate::words::number;
 use planner::WayOut;
 use planner::answer::LimitKind;
+use planner::fair::FairShare;
 use planner::ways::{To, Way};
-use quantity::AnyQuantity;
+use quantity::{AnyQuantity, Quantity};
 
 /// The texts, by address; none where the page has no field for the change.
 pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
@@ -43,6 +44,22 @@ pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
         _ => (),
     }
     Some(all)
+}
+
+/// The moments at which each piece is taken out for the same layer on all, and that layer as the aim.
+pub fn fair(draft: &Draft, share: &FairShare) -> Vec<(String, String)> {
+    let mut all = vec![(at::UNTIL.to_owned(), "mean".to_owned())];
+    let mean = typed(draft, at::MEAN, share.mean.into(), false);
+    all.extend(mean.map(|text| (at::MEAN.to_owned(), text)));
+    let last = share.leaves.iter().map(|l| l.after.si());
+    let end = last.fold(0.0, |a, b| if b > a { b } else { a });
+    for leaves in &share.leaves {
+        let address = at::of(at::LEAVES, &leaves.id);
+        let early = leaves.after.si() < end * (1.0 - 1e-9);
+        let text = early.then(|| typed(draft, &address, leaves.after.into(), false));
+        all.push((address, text.flatten().unwrap_or_default()));
+    }
+    all
 }
 
 /// Where the page asks for it: stirring, vessels and ceiling are for all steps, and vessels like the first are not described apart.

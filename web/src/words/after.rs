@@ -44,7 +44,7 @@ pub(super) fn field(plain: &str) -> &'static str {
         at::HAPPENED => "What happened",
         at::HAPPENED_IN => "In which step",
         at::HAPPENED_AT => "How long after its start",
-        at::GAP => "Current was away for",
+        at::GAP => "Current was away for, if known",
         at::REVERSED_FOR => "Wrong way round for",
         at::REVERSED_CURRENT => "Current meanwhile",
         at::FILED_PIECE => "From which piece",
@@ -58,10 +58,8 @@ pub(super) fn field(plain: &str) -> &'static str {
 pub(super) fn empty(address: &str) -> &'static str {
     match address {
         at::SESSION => "any",
-        at::BETWEEN => "next day",
         at::DUE => "no date",
-        at::CURE | at::DRY => "as usual",
-        at::GAP => "unknown",
+        at::CURE | at::DRY => "usual",
         at::REVERSED_CURRENT => "as set",
         _ => "–",
     }
@@ -112,14 +110,20 @@ pub fn before_sessions(which: &[String]) -> String {
     ["Before session ", &which.join(", "), ":"].concat()
 }
 
+const MONTHS: [&str; 12] = [
+    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+];
+
 /// `Sat 5 Dec, 16:00`, from `2026-12-05T16:00`.
 pub fn day(local: &str) -> String {
-    const MONTHS: &str = "JanFebMarAprMayJunJulAugSepOctNovDec";
     let part = |from: usize, to: usize| local.get(from..to).unwrap_or_default();
-    let end = 3 * part(5, 7).parse::<usize>().unwrap_or_default();
+    let month: usize = part(5, 7).parse().unwrap_or_default();
     let weekday = labels::weekday(number::weekday_index(part(0, 10)));
     let day = part(8, 10).trim_start_matches('0');
-    let month = MONTHS.get(end.saturating_sub(3)..end).unwrap_or_default();
+    let month = MONTHS
+        .get(month.wrapping_sub(1))
+        .copied()
+        .unwrap_or_default();
     [weekday, "\u{a0}", day, "\u{a0}", month, ", ", part(11, 16)].concat()
 }
 

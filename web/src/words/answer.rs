@@ -128,6 +128,9 @@ pub fn etched(left: bool) -> (&'static str, &'static str) {
     }
 }
 
+/// Nothing is left under an etch.
+pub const THROUGH: &str = " deep, cut through";
+
 /// The range a thickness lands in, and at the thinnest place.
 pub fn lands(mean: &Range<Thickness>, thinnest: Option<&Range<Thickness>>) -> String {
     let two = |t| number::micrometres(t, 2);

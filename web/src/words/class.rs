@@ -57,7 +57,7 @@ pub fn needs(n: &Needs) -> String {
     );
     if let Some(volume) = n.volume {
         said.push_str(", ");
-        said.push_str(&number::any(volume.into()));
+        said.push_str(&number::volume(volume));
     }
     if let Some(facing) = n.facing {
         said.push_str(", a counter electrode of ");

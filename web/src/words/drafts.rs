@@ -30,6 +30,13 @@ pub const PASTE: &str = "Paste the text here";
 /// Does it.
 pub const TAKE_IN: &str = "Open as a new plan";
 
+/// Another plan in a table beside the open one.
+pub const BESIDE: &str = "Beside this one";
+/// None is picked.
+pub const NO_OTHER: &str = "no other plan";
+/// The rows of that table.
+pub const COMPARED: [&str; 6] = ["Set", "Takes", "Layer", "Nine in ten", "Metal", "Held back"];
+
 /// What a draft is called.
 pub fn name(id: DraftId, name: &str) -> String {
     match name.trim() {

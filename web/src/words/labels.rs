@@ -260,7 +260,7 @@ pub fn field(address: &str) -> &'static str {
         at::COVER => "Covering first",
         at::COVER_DENSITY => "While covering",
         at::COVER_TIME => "Covered after about",
-        at::DRIVE => "Growth current",
+        at::DRIVE => "Current, chosen how",
         at::DENSITY => "Growth, current density",
         at::CURRENT => "Growth, current",
         at::MEAN => "Thickness on average",
@@ -612,7 +612,7 @@ pub fn options(address: &str) -> &'static [(&'static str, &'static str)] {
     match &*at::plain(address) {
         at::METHOD => &[
             ("mesh", "from the print file"),
-            ("photo", "photo beside something known"),
+            ("photo", "photo beside a ruler"),
             ("tracing", "traced, cut out, weighed"),
             ("foil", "foil, weighed"),
             ("sizes", "worked out from sizes"),

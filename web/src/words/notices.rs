@@ -72,6 +72,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
     let n = &limit.numbers;
     let amps = |name| number::current(get::<Current>(n, name), None);
     let dens = |name| number::density(get::<CurrentDensity>(n, name));
+    let times = |name| number::short(get::<quantity::Ratio>(n, name).si(), 2);
     let len = |name| number::any(get::<Length>(n, name).into());
     // The catalogue's own reason, before what to do about it.
     let why = |then: &str| match limit.note.map(super::notes::note) {
@@ -79,17 +80,21 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
         _ => then.to_owned(),
     };
     match limit.kind {
-        LimitKind::SupplyTooSmall => (
-            format!("Your supply gives {}, {} would be right.", amps("highest"), amps("wanted")),
+        LimitKind::SupplyTooSmall => {
+            // Of several steps the one that wants most.
+            let wants = same.iter().map(|l| get::<Current>(&l.numbers, "wanted"));
+            let most = wants.reduce(|a, b| if b.si() > a.si() { b } else { a });
+            (
+            format!("Your supply gives {}, {} would be right.", amps("highest"), most.map_or_else(String::new, |c| number::current(c, None))),
             "The time counts with what it gives. Fewer pieces at once, or another supply, make it quicker.".to_owned(),
-        ),
+        )}
         LimitKind::SupplyTooLarge => (
             format!("Your supply holds no less than {}, {} would be right.", amps("lowest"), amps("wanted")),
             "Hang something else along with it, or put a meter and a finer supply on.".to_owned(),
         ),
         LimitKind::DisplayTooCoarse => {
             let step: Current = get(n, "step");
-            let blurred: Vec<String> = same
+            let mut blurred: Vec<String> = same
                 .iter()
                 .map(|l| {
                     let set: Current = get(&l.numbers, "set");
@@ -104,6 +109,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
                     )
                 })
                 .collect();
+            blurred.dedup();
             (
                 format!("Your supply shows steps of {}:", number::current(step, Some(step))),
                 format!(
@@ -193,7 +199,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             "Clean and tighten clip and hook, or wind the wire on before you paint.".to_owned(),
         ),
         LimitKind::CounterTooSmall => (
-            format!("The counter electrode is {} times the work, at least {} is usual.", number::any(get::<quantity::Ratio>(n, "ratio").into()), number::any(get::<quantity::Ratio>(n, "least").into())),
+            format!("The counter electrode is {} times the work, at least {} is usual.", times("ratio"), times("least")),
             "Add a plate, or hang less at once.".to_owned(),
         ),
         LimitKind::CounterTooDense => (
@@ -205,7 +211,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             "Take more bath, or less current.".to_owned(),
         ),
         LimitKind::BarEnds => (
-            format!("The end pieces get {} to {} times what the middle ones do.", number::any(get::<quantity::Ratio>(n, "low").into()), number::any(get::<quantity::Ratio>(n, "high").into())),
+            format!("The end pieces get {} to {} times what the middle ones do.", times("low"), times("high")),
             "Let the anode reach from the middle of the first piece to that of the last, or swap the pieces halfway.".to_owned(),
         ),
         LimitKind::CoveringStalls => (

@@ -29,7 +29,10 @@ pub fn short(value: f64, digits: usize) -> String {
 
 /// A number to `places` decimal places.
 fn places(value: f64, places: usize) -> String {
-    marked(format!("{value:.places$}"))
+    let text = format!("{value:.places$}");
+    // What rounds to nothing has no sign.
+    let nothing = text.bytes().all(|b| b"-0.".contains(&b));
+    marked(text[usize::from(nothing && text.starts_with('-'))..].to_owned())
 }
 
 fn marked(text: String) -> String {
@@ -74,6 +77,12 @@ pub fn current_parts(value: Current, step: Option<Current>) -> (String, &'static
 pub fn current(value: Current, step: Option<Current>) -> String {
     let (number, symbol) = current_parts(value, step);
     format!("{number}\u{a0}{symbol}")
+}
+
+/// The same without zeros at the end of its decimals.
+pub fn short_current(value: Current) -> String {
+    let symbol = current_parts(value, None).1;
+    in_symbol(value.into(), symbol, 3)
 }
 
 /// Decimal places needed to show every multiple of `step`, at most 4.
@@ -189,6 +198,11 @@ pub fn percent(share: f64) -> String {
     } else {
         format!("{}\u{a0}%", places(percent, 0))
     }
+}
+
+/// A volume, three digits.
+pub fn volume(value: quantity::Volume) -> String {
+    in_symbol(value.into(), PRINTED.get().0.symbol("L"), 3)
 }
 
 /// Any named value of the working, in its trade unit, four digits.

@@ -10,15 +10,27 @@ pub const WAYS: &str = "What would lift it";
 /// Stands after a way out was tried.
 pub const TRIED: &str = "Changed as you asked.";
 
+/// Heading of the same layer on all.
+pub const FAIR: &str = "The same on all";
+/// Between a piece and when it is taken out.
+pub const OUT_AFTER: &str = ": take out after ";
+/// Puts it into the plan.
+pub const TRY: &str = "Plan it so";
+/// No moments make it the same.
+pub const NOT_FAIR: &str = "Not here: a piece has more than that before this step.";
+
+/// What each then has.
+pub fn all_get(mean: quantity::Thickness) -> String {
+    ["Each gets ", &number::thickness(mean), ":"].concat()
+}
+
 /// What to do.
 pub fn what(way: &WayOut) -> String {
     let at = way.change.at.as_str();
     let ends = |end: &str| at.ends_with(end);
     let value = match way.change.to {
-        // As fine as it is itself.
         To::Quantity(q) if q.key_unit == "A" => {
-            let current = quantity::Current::of_si(q.si);
-            number::current(current, Some(current))
+            number::short_current(quantity::Current::of_si(q.si))
         }
         To::Word(word) => labels::option_label(&at.replacen("/s1/", "/s2/", 1), word).to_owned(),
         To::Quantity(q) => said(q),

@@ -29,7 +29,7 @@ pub use wall::wall;
 
 use crate::words::{self, number};
 use planner::answer::{Answer, Moment, PieceAnswer, Setting, StepAnswer};
-use planner::job::Start;
+use planner::job::{Job, Start, Supply};
 use planner::{FieldPath, Maybe};
 use quantity::{Current, Quantity, Range, Thickness};
 use std::rc::Rc;
@@ -114,7 +114,12 @@ impl Shown {
 
     /// Current, time and thickness in a line, for the strip and for those who listen.
     pub fn in_a_line(&self) -> Vec<String> {
-        let mut parts = Vec::new();
+        self.figures().into_iter().flatten().collect()
+    }
+
+    /// What is set, the time and the thickness.
+    pub fn figures(&self) -> [Option<String>; 3] {
+        let mut set = None;
         let sets: Vec<(String, &str)> = self
             .answer
             .steps
@@ -140,17 +145,27 @@ impl Shown {
                 .map(one)
                 .collect::<Vec<_>>()
                 .join("\u{a0}→\u{a0}");
-            parts.push(if shared {
+            set = Some(if shared {
                 format!("{joined}\u{a0}{unit}")
             } else {
                 joined
             });
         }
-        if let Some(time) = self.answer.time.known() {
-            parts.push(number::time(time.likely));
-        }
-        parts.extend(self.thickness());
-        parts
+        let time = likely(&self.answer.time, number::time);
+        [set, time, self.thickness()]
+    }
+
+    /// From the least to the most that all pieces land between.
+    pub fn range(&self) -> Option<String> {
+        let ends = |of: fn(&Range<Thickness>) -> Thickness| {
+            let pieces = self.answer.pieces.iter();
+            pieces.filter_map(move |p| ranged(p).map(of))
+        };
+        let low = ends(|r| r.low).reduce(|a, b| if b.si() < a.si() { b } else { a })?;
+        let high = ends(|r| r.high).reduce(|a, b| if b.si() > a.si() { b } else { a })?;
+        let two = |t| number::micrometres(t, 2);
+        let unit = number::thickness_unit();
+        Some([&two(low), "–", &two(high), "\u{a0}", unit].concat())
     }
 
     /// The thickness or depth of all pieces: one, or from the least to the most.
@@ -169,11 +184,23 @@ impl Shown {
 
 /// The mean layer of a piece, or the depth of its etch.
 fn reached(piece: &PieceAnswer) -> Option<Thickness> {
-    let range = match &piece.etched {
+    ranged(piece).map(|r| r.likely)
+}
+
+fn ranged(piece: &PieceAnswer) -> Option<&Range<Thickness>> {
+    match &piece.etched {
         Some(etched) => &etched.depth,
         None => &piece.mean,
-    };
-    range.known().map(|r| r.likely)
+    }
+    .known()
+}
+
+/// The step of the supply's display.
+pub fn display_step(job: &Job) -> Option<Current> {
+    match &job.supply {
+        Some(Supply::ConstantCurrent(bench)) => bench.display_step,
+        _ => None,
+    }
 }
 
 /// A likely value in words.

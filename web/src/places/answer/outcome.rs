@@ -4,7 +4,11 @@ use super::{Shown, absence_of, likely};
 use crate::words::{self, number};
 use planner::Maybe;
 use planner::answer::{Etched, PieceAnswer};
+use quantity::Quantity;
 use yew::prelude::*;
+
+/// What is thinner, m, is gone: a thousandth of a micron.
+const THROUGH: f64 = 1e-9;
 
 /// What they will have.
 pub fn outcome(shown: &Shown) -> Html {
@@ -88,7 +92,12 @@ fn depth(etched: &Etched) -> Html {
         return html! { <p class="soft">{ absence_of(&etched.depth) }</p> };
     };
     let left = likely(&etched.left, number::millimetres);
-    let (between, after) = words::etched(left.is_some());
+    let (mut between, after) = words::etched(left.is_some());
+    let through = etched.left.known().is_some_and(|l| l.likely.si() < THROUGH);
+    let left = left.filter(|_| !through);
+    if through {
+        between = words::THROUGH;
+    }
     have(
         number::thickness(depth.likely),
         between,

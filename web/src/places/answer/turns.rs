@@ -121,7 +121,7 @@ impl Shown {
     }
 
     /// What the piece of an id is called.
-    pub(super) fn name_of(&self, id: &str) -> Option<String> {
+    pub fn name_of(&self, id: &str) -> Option<String> {
         let n = self.answer.pieces.iter().position(|p| p.id == id)?;
         Some(self.name(n))
     }
