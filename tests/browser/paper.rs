@@ -40,13 +40,22 @@ async fn printed(browser: &Browser, name: &str, paper: (&str, f64, f64)) -> usiz
 }
 
 /// Views that print another plan than the first, and how many pages of A5 and Letter that may take.
-const PLANS: [(&str, [usize; 2]); 6] = [
+const PLANS: [(&str, [usize; 2]); 11] = [
     ("first", [1, 1]),
     ("demo-acorn-cap", [1, 1]),
     ("demo-vermeil", [1, 1]),
     ("demo-bookmark", [1, 1]),
     // Three pieces in a table.
     ("pieces", [1, 1]),
+    // Three things that hold it back, each with its way out.
+    ("ways", [2, 1]),
+    ("demo-ferns", [1, 1]),
+    // Six lines of sessions, and what the dips between them need.
+    ("sessions", [2, 1]),
+    // A table of the class, its groups, and its own cautions.
+    ("demo-class", [2, 1]),
+    // The wiring is drawn and told.
+    ("series", [2, 1]),
     // Opened panels are no part of the plan.
     ("working", [1, 1]),
 ];
@@ -67,6 +76,44 @@ async fn a_plan_is_one_page() {
                 ));
             }
         }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// What a person taps is words on paper: no frame, no button, and the headings of what is open.
+#[tokio::test]
+async fn nothing_on_paper_looks_as_if_it_could_be_tapped() {
+    let browser = opened(360, 800, true).await;
+    let mut wrong = Vec::new();
+    for name in ["first", "ways", "tried", "sessions", "demo-class", "fair"] {
+        let view = VIEWS.iter().find(|v| v.name == name).expect(name);
+        show(&browser, view).await;
+        browser
+            .cdp("Emulation.setEmulatedMedia", json!({"media": "print"}))
+            .await;
+        let framed = browser
+            .eval(
+                "[...document.querySelectorAll('button, input, select, summary')]
+                 .filter(e => e.getBoundingClientRect().height > 0)
+                 .filter(e => !e.matches('button') || getComputedStyle(e).borderTopWidth !== '0px' || getComputedStyle(e).paddingTop !== '0px')
+                 .map(e => e.textContent || e.id)",
+            )
+            .await;
+        if framed != json!([]) {
+            wrong.push(format!("{name}: {framed}"));
+        }
+        let said = browser.text(".first").await;
+        assert!(said.starts_with("First two minutes"), "{name}: {said}");
+        let ways = browser
+            .eval("[...document.querySelectorAll('.ways')].map(e => e.innerText).join()")
+            .await;
+        assert!(
+            name != "ways" || ways.as_str().is_some_and(|w| w.contains("A supply up to")),
+            "{ways}"
+        );
+        browser
+            .cdp("Emulation.setEmulatedMedia", json!({"media": ""}))
+            .await;
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
