@@ -96,7 +96,8 @@ pub fn App() -> Html {
         baths: baths(&read.job),
     };
     let parts = shown.in_a_line();
-    let said = use_settled(parts.join(", "));
+    // For those who listen: no keystroke is read out.
+    let said = use_settled(String::new, parts.join(", "), 1200);
     let ask = Ask {
         state: Rc::new((*state).clone()),
         act,

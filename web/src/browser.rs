@@ -210,20 +210,24 @@ pub fn use_gone(node: NodeRef) -> bool {
     *gone
 }
 
-/// A text as it stood after it has not changed for a while: for those who listen, so that no keystroke is read out.
+/// A value as it stood after it has not changed for so many milliseconds; `first` until then.
 #[hook]
-pub fn use_settled(text: String) -> String {
-    let settled = use_state_eq(String::new);
+pub fn use_settled<T: Clone + PartialEq + 'static>(
+    first: impl FnOnce() -> T,
+    now: T,
+    pause: i32,
+) -> T {
+    let settled = use_state_eq(first);
     {
         let settled = settled.clone();
-        use_effect_with(text, move |text| {
-            let text = text.clone();
-            let later = Closure::<dyn FnMut()>::new(move || settled.set(text.clone()));
+        use_effect_with(now, move |now| {
+            let now = now.clone();
+            let later = Closure::<dyn FnMut()>::new(move || settled.set(now.clone()));
             let window = web_sys::window();
             let id = window.as_ref().and_then(|w| {
                 w.set_timeout_with_callback_and_timeout_and_arguments_0(
                     later.as_ref().unchecked_ref(),
-                    1200,
+                    pause,
                 )
                 .ok()
             });

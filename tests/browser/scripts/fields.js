@@ -23,6 +23,11 @@ const type = async (id, text) => {
 return (async (...given) => {
   const lines = [];
   const ids = given;
+  // What was worked out for the plan itself has come before the first field is touched.
+  for (let still = 0, was = answer(); still < 60; still += 1) {
+    await frames();
+    if (answer() !== was) [still, was] = [0, answer()];
+  }
   if (!ids.length) return [...document.querySelectorAll("main input[inputmode=decimal]")].filter((e) => e.offsetWidth).map((e) => e.id);
   for (const id of ids) {
     const field = () => document.getElementById(id);

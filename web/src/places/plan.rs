@@ -12,6 +12,7 @@ use super::questions::Questions;
 use super::setup::Setup;
 use super::share::Share;
 use super::working::{working, worth_showing};
+use crate::browser::use_settled;
 use crate::state::{Action, State, at, pieces};
 use crate::words;
 use planner::Job;
@@ -45,6 +46,8 @@ pub fn Plan(props: &PlanProps) -> Html {
     let ask = &props.ask.of(open.copied().unwrap_or("p1"));
     let onpiece = Callback::from(move |id| piece.set(id));
     let shown = &props.shown;
+    let follow =
+        |part: Part| html! { <Following {part} shown={shown.clone()} job={props.job.clone()} /> };
     let undo = ask.act.reform(|_: MouseEvent| Action::Undid);
     html! {
         <main class="plan">
@@ -57,8 +60,7 @@ pub fn Plan(props: &PlanProps) -> Html {
                     { answer::problems(shown, &ask.problems) }
                     <answer::Limits shown={shown.clone()} ask={ask.clone()} job={props.job.clone()} />
                 </div>
-                { answer::series(shown, &props.job) }
-                { answer::wall(shown) }
+                { follow(Part::Drawings) }
             </div>
             <div class="ask">
                 <Questions ask={ask.clone()} {onpiece} />
@@ -81,6 +83,45 @@ pub fn Plan(props: &PlanProps) -> Html {
                 }
             </div>
             <div class="detail">
+                { follow(Part::Details) }
+                { fair(ask, &props.job, shown) }
+                { accident(ask, &props.job, shown) }
+                if worth_showing(shown) {
+                    { follow(Part::Working) }
+                    <Share text={shown.as_text().join("\n")} state={props.ask.state.clone()} />
+                }
+            </div>
+        </main>
+    }
+}
+
+/// What is drawn when the person pauses, so that it never delays the answer.
+#[derive(Clone, Copy, PartialEq)]
+enum Part {
+    /// The pictures beside the answer.
+    Drawings,
+    /// What stands below the questions.
+    Details,
+    /// The working.
+    Working,
+}
+
+#[derive(Properties, PartialEq)]
+struct FollowingProps {
+    part: Part,
+    shown: Shown,
+    job: Rc<Job>,
+}
+
+/// A part of the answer that follows the rest of it after a moment.
+#[component]
+fn Following(props: &FollowingProps) -> Html {
+    let now = || (props.shown.clone(), props.job.clone());
+    let (shown, job) = &use_settled(now, now(), FOLLOWS);
+    match props.part {
+        Part::Drawings => html! { <>{ answer::series(shown, job) }{ answer::wall(shown) }</> },
+        Part::Details => html! {
+            <>
                 { answer::first(shown) }
                 { answer::meter(shown) }
                 { answer::class(shown) }
@@ -89,16 +130,14 @@ pub fn Plan(props: &PlanProps) -> Html {
                 { answer::cautions(shown) }
                 { answer::density(shown) }
                 { answer::bath(shown) }
-                { fair(ask, &props.job, shown) }
-                { accident(ask, &props.job, shown) }
-                if worth_showing(shown) {
-                    { working(shown) }
-                    <Share text={shown.as_text().join("\n")} state={props.ask.state.clone()} />
-                }
-            </div>
-        </main>
+            </>
+        },
+        Part::Working => working(shown),
     }
 }
+
+/// Milliseconds without another key after which the rest of the answer is drawn.
+const FOLLOWS: i32 = 150;
 
 /// The words for what the piece is made of, for the drawing.
 pub fn core(state: &State) -> &'static str {
