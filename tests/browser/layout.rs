@@ -1,9 +1,11 @@
 //! Nothing is cut off, nothing is too small to hit, the bar stays small, and a field with the focus is in view.
 
 use crate::driver::{Browser, TORUS_BORE, TORUS_WIRE, Window, ways};
-use serde_json::Value;
+use crate::views::findings;
+use serde_json::{Value, json};
 use web::state::at;
 
+const COMMON: &str = include_str!("scripts/common.js");
 const SIZES: &[(u32, u32)] = &[(360, 800), (320, 568), (1280, 800), (360, 440)];
 
 async fn opened(width: u32, height: u32) -> Browser {
@@ -24,19 +26,9 @@ async fn opened(width: u32, height: u32) -> Browser {
 async fn nothing_is_cut_off_or_wider_than_the_window() {
     for &(width, height) in SIZES {
         let browser = opened(width, height).await;
-        let wide = browser
-            .eval("document.documentElement.scrollWidth - innerWidth")
-            .await;
-        assert_eq!(wide, 0, "{width}x{height}");
-        let cut = browser
-            .eval(
-                "[...document.querySelectorAll('p, dt, dd, label, legend, span, strong, h2, h3, button, li')]
-                 .filter(e => !e.closest('.unseen') && getComputedStyle(e).clipPath === 'none' && e.offsetWidth > 1)
-                 .filter(e => e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0)
-                 .map(e => e.className + ': ' + e.textContent.slice(0, 60))",
-            )
-            .await;
-        assert_eq!(cut, Value::Array(Vec::new()), "{width}x{height}");
+        let script = [COMMON, include_str!("scripts/cut_off.js")].concat();
+        let cut = findings(&browser, &script, vec![json!("usual")]).await;
+        assert!(cut.is_empty(), "{width}x{height}: {}", cut.join("\n"));
     }
 }
 

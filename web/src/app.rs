@@ -94,6 +94,7 @@ pub fn App() -> Html {
         core: core(&state),
         names: pieces::names(&state.draft, read.job.pieces.iter().map(|p| p.id.as_str())),
         baths: baths(&read.job),
+        printed: number::printed(),
     };
     let parts = shown.in_a_line();
     // For those who listen: no keystroke is read out.

@@ -83,6 +83,7 @@ fn figures(draft: &Draft, now: Option<&str>) -> [String; 6] {
         start: None,
         core: "",
         baths: Vec::new(),
+        printed: number::printed(),
     };
     let [set, time, layer] = shown.figures();
     let cost = shown.answer.pieces.iter().filter_map(|p| p.cost.known());

@@ -17,6 +17,11 @@ pub fn print_in(units: Units, mark: Mark) -> bool {
     PRINTED.replace((units, mark)) != (units, mark)
 }
 
+/// How all numbers are printed by now.
+pub fn printed() -> (Units, Mark) {
+    PRINTED.get()
+}
+
 /// A number to `digits` significant digits, with the preferred mark.
 pub fn significant(value: f64, digits: usize) -> String {
     marked(print::significant(value, digits))

@@ -27,10 +27,12 @@ pub use series::series;
 pub use sessions::{sessions, stretches};
 pub use wall::wall;
 
+use crate::state::units::Units;
 use crate::words::{self, number};
 use planner::answer::{Answer, Moment, PieceAnswer, Setting, StepAnswer};
 use planner::job::{Job, Start, Supply};
 use planner::{FieldPath, Maybe};
+use quantity::print::Mark;
 use quantity::{Current, Quantity, Range, Thickness};
 use std::rc::Rc;
 
@@ -51,6 +53,8 @@ pub struct Shown {
     pub names: Vec<String>,
     /// The solution of each step, in words, by the step's id.
     pub baths: Vec<(String, String)>,
+    /// How numbers are printed: the same answer in other units is another text.
+    pub printed: (Units, Mark),
 }
 
 /// An answer is made once for a job: another one is another answer.
@@ -63,6 +67,7 @@ impl PartialEq for Shown {
             && self.core == other.core
             && self.names == other.names
             && self.baths == other.baths
+            && self.printed == other.printed
     }
 }
 
