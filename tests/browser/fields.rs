@@ -22,6 +22,8 @@ macro_rules! plan {
                 Act::Tap(".measure .link"),
                 $($more,)*
                 Act::Tap(".first .link"),
+                Act::Tap(".meter .link"),
+                Act::Tap(".bath .link"),
                 Act::Tap(".working .link"),
                 Act::Tap(".exact h2 .link"),
                 Act::Open("#exact details"),

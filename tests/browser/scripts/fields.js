@@ -1,7 +1,9 @@
 // Edits every field that can be seen: a wrong entry first, then another right one with a comma. A line for each:
 // address, what happened. arguments[0]: their addresses; without any, gives all there are. The clock must stand still meanwhile (`start/local` holds a time).
 const frames = () => new Promise((r) => requestAnimationFrame(() => requestAnimationFrame(r)));
-const answer = () => [...document.querySelectorAll(".give, .detail, #measure p, #measure + *, .bar")].map((e) => e.textContent).join("|");
+// Ways out come when nothing was typed for a while: they are no sign of a change.
+const without = (e) => [...e.querySelectorAll(".ways")].reduce((text, way) => text.replace(way.textContent, ""), e.textContent);
+const answer = () => [...document.querySelectorAll(".give, .detail, #measure p, #measure + *, .bar")].map(without).join("|");
 const help = (id) => document.getElementById(`${id}-help`).textContent.trim();
 // What is worked out after the answer comes a moment later.
 const comes = async (wanted) => {

@@ -38,6 +38,8 @@ pub mod term {
     pub const BORE_TO_MAKE: &str = "Inside across, to make";
     /// Mass on the piece.
     pub const MASS: &str = "Metal on the piece";
+    /// What that costs, with the wires'.
+    pub const COST: &str = "The metal costs";
     /// Wetted area.
     pub const WETTED: &str = "Gets wet";
     /// Fine lines' charge.

@@ -7,7 +7,7 @@ use planner::warmth::Warmth;
 use quantity::{Current, Quantity, Range, Ratio, Time, Voltage};
 
 /// Heading of the meters.
-pub const METER: &str = "What the meters should show";
+pub const METER: &str = "What the meters show";
 /// Heading of a step that covers the coat.
 pub const COVERING: &str = "While it covers";
 /// Before the readings that mean something is wrong.

@@ -78,6 +78,10 @@ fn beside(piece: &PieceAnswer) -> Html {
             ),
             (term::BORE_TO_MAKE, likely(&piece.bore_to_make, mm)),
             (term::MASS, mass),
+            (
+                term::COST,
+                likely(&piece.cost, |c| number::significant(c.si(), 3)),
+            ),
             (term::WETTED, likely(&piece.wetted, number::area)),
         ]),
     }
