@@ -297,6 +297,7 @@ pub(crate) fn limits(plan: &Plan, all: &mut Vec<Limit>) {
             kind: LimitKind::HeaterTooSmall,
             at: FieldPath::new("baths").child(&bath.id).child("heater"),
             numbers: vec![Named::new("heater", heater), Named::new("hold", hold)],
+            pieces: Vec::new(),
             note: None,
         });
     }
