@@ -715,7 +715,7 @@ impl Builder<'_> {
 }
 
 /// The metals laid down, layer by layer; none in an etch.
-fn layer_metals(plan: &Plan) -> Vec<&str> {
+pub(crate) fn layer_metals(plan: &Plan) -> Vec<&str> {
     let mut all: Vec<&str> = Vec::new();
     for step in &plan.steps {
         let lays = plan.bath(step).and_then(|b| b.lays.as_ref());

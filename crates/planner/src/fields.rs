@@ -378,6 +378,9 @@ pub const ONE_SIDE: Field<WorkArea> = Field::new(
     WorkArea::cm2(10_000.0),
     "cm²",
 );
+/// Layer that is already on a piece.
+pub const GROWN: Field<Thickness> =
+    Field::new("grown_m", Thickness::um(0.0), Thickness::um(5000.0), "µm");
 /// Open share of a masked sheet.
 pub const OPEN: Field<Fraction> = Field::new(
     "open_frac",

@@ -128,6 +128,8 @@ pub struct PlanPiece {
     pub surface: Option<PlanSurface>,
     /// Factor on the surface for what the model leaves out; its likely value is 1.
     pub factor: InputId,
+    /// Mean of the layers that are already on it.
+    pub grown: Thickness,
     /// Its hanger wires: diameter, wetted length, how many.
     pub wires: Option<(InputId, InputId, u32)>,
     /// Row of the evenness table, bath by bath.

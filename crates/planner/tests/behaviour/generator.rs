@@ -413,6 +413,7 @@ fn plannable_piece(bathed: &Bathed) -> BoxedStrategy<Piece> {
                     count,
                     extent: Some(extent),
                     base,
+                    grown: None,
                     open,
                     hanger,
                     contact: None,
@@ -439,10 +440,12 @@ fn any_piece() -> BoxedStrategy<Piece> {
                 of(artwork()),
                 of(moment()),
                 of(moment()),
+                of(within(&fields::GROWN)),
             )
         })
         .prop_map(
-            |(piece, known, open, contact, artwork, joins, leaves)| Piece {
+            |(piece, known, open, contact, artwork, joins, leaves, grown)| Piece {
+                grown,
                 extent: piece.extent.filter(|_| known),
                 open,
                 contact: contact.map(|(contact, lead)| Contact {
