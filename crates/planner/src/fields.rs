@@ -681,6 +681,20 @@ pub const PRICE: Field<quantity::MoneyPerMass> = Field::new(
     quantity::MoneyPerMass::of_si(1e9),
     "per g",
 );
+/// How warm a room is.
+pub const ROOM_TEMPERATURE: Field<Temperature> = Field::new(
+    "temperature_K",
+    Temperature::celsius(-10.0),
+    Temperature::celsius(50.0),
+    "°C",
+);
+/// How damp its air is.
+pub const HUMIDITY: Field<Fraction> = Field::new(
+    "humidity_frac",
+    Fraction::of_si(0.0),
+    Fraction::of_si(1.0),
+    "%",
+);
 /// Open surface of a bath.
 pub const SURFACE: Field<BathSurface> = Field::new(
     "surface_m2",

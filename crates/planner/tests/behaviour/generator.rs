@@ -7,10 +7,10 @@ use geometry::Shape;
 use planner::FieldPath;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
-    Area, Artwork, Assume, Attend, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter, Drive,
-    Effects, Extent, Faces, Fit, FixedSetting, Form, Hanger, Holds, InBath, Job, Lead, Method,
-    Moment, Own, OwnAlloy, OwnPart, OwnSolution, Part, Piece, Place, Price, Purpose, SpreadAt,
-    Start, Step, Stock, Supply, Switch, Until, Use, VoltBench, Wear, piece,
+    Area, Artwork, Assume, Attend, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter,
+    Draught, Drive, Effects, Extent, Faces, Fit, FixedSetting, Form, Hanger, Holds, InBath, Job,
+    Lead, Method, Moment, Own, OwnAlloy, OwnPart, OwnSolution, Part, Piece, Place, Price, Purpose,
+    Room, SpreadAt, Start, Step, Stock, Supply, Switch, Until, Use, VoltBench, Wear, piece,
 };
 use planner::uses;
 use proptest::option::of;
@@ -817,6 +817,7 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
             of(attend()),
             any::<bool>(),
             prop::bool::weighted(0.3),
+            of(room()),
         ),
     )
         .prop_map(
@@ -829,7 +830,7 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
                 spreads,
                 price,
                 (alloy, all),
-                (start, attend, covers, covered),
+                (start, attend, covers, covered, room),
             )| {
                 let (pieces, mut steps) = put_together(pieces, steps);
                 let coated = |p: &Piece| matches!(p.base, Some(Base::Nonconductor(_)));
@@ -870,10 +871,29 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
                         .collect(),
                     start: Some(start),
                     attend,
+                    room,
                     ..Job::default()
                 }
             },
         )
+        .boxed()
+}
+
+fn room() -> BoxedStrategy<Room> {
+    (
+        of(within(&fields::ROOM_TEMPERATURE)),
+        of(within(&fields::HUMIDITY)),
+        of(select(vec![
+            Draught::Still,
+            Draught::Light,
+            Draught::Strong,
+        ])),
+    )
+        .prop_map(|(temperature, humidity, draught)| Room {
+            temperature,
+            humidity,
+            draught,
+        })
         .boxed()
 }
 
