@@ -56,6 +56,9 @@ pub struct Answer {
     /// After an accident: what is left. All the rest of the answer is of the job that remains.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub after: Option<Left>,
+    /// What was asked for beside the plan.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub asked: Option<crate::asked::Asked>,
     /// The inputs behind it, with their sources.
     pub inputs: Vec<InputUsed>,
     /// How it was worked out.
