@@ -3,7 +3,8 @@
 use crate::jobs::answer_of;
 use crate::table::{Row, rows};
 use ode_solvers::{Rk4, SVector, System};
-use planner::warmth::{Air, Beaker, Draught, ROOM, evaporated, latent};
+use planner::job::Draught;
+use planner::warmth::{Air, Beaker, ROOM, evaporated, latent};
 use quantity::{BathSurface, Fraction, Power, Quantity, Temperature, Time, Volume};
 use serde_json::{Value, json};
 
@@ -28,11 +29,11 @@ fn got(row: &Row) -> f64 {
         "W_per_m2" => latent(one, bath(), &air()).si(),
         "steady_K" => beaker().steady(watts()).si(),
         "tau_h" => beaker().tau() / hour,
-        "hold_W" => beaker().hold(bath()).map_or(f64::NAN, Quantity::si),
+        "hold_W" => beaker().hold(bath(), &ROOM).map_or(f64::NAN, Quantity::si),
         "g_per_h" => evaporated(beaker().surface, hour, bath(), &air()).si() * 1000.0,
         "g_per_day" => evaporated(beaker().surface, hour * 24.0, bath(), &air()).si() * 1000.0,
         "warm_min" => beaker()
-            .warm(watts(), bath())
+            .warm(watts(), bath(), &ROOM)
             .map_or(f64::NAN, |t| t.si() / 60.0),
         other => panic!("{row}: {other}"),
     }
@@ -97,8 +98,10 @@ fn the_rise_is_what_a_general_integrator_finds() {
     }
 }
 
+/// In a room that is known exactly.
 fn job(changes: &[(&str, Value)]) -> Value {
     let mut plan = json!({"format": 1,
+        "room": {"temperature_K": 295.15, "humidity_frac": 0.5, "draught": "still"},
         "pieces": [{"id": "p1", "extent": {"area": {"one_side_m2": 0.0125}}}],
         "baths": [{"id": "b1", "solution": "cu_acid_form", "volume_m3": 0.001, "counter": {"distance_m": 0.08}}],
         "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroform",
@@ -152,4 +155,98 @@ fn a_heater_at_hand_is_said_how_long_it_takes() {
     let hold = known["hold_W"].as_f64().unwrap_or(f64::NAN);
     assert!((hold - 21.5).abs() < 1.0, "{hold}");
     assert!(warm(20.0)["warm_s"].is_null());
+}
+
+/// A litre at a temperature asked for, for an hour, in a room.
+fn in_room(room: Value, celsius: f64, spreads: Value) -> Value {
+    let plan = json!({"format": 1, "room": room, "spreads": spreads,
+        "pieces": [{"id": "p1", "extent": {"area": {"one_side_m2": 0.0125}}}],
+        "baths": [{"id": "b1", "solution": "cu_acid_form", "volume_m3": 0.001, "heater_W": 100,
+            "counter": {"distance_m": 0.08}}],
+        "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroform",
+            "temperature_K": 273.15 + celsius, "drive": {"density_A_per_m2": 120}, "until": {"time_s": 3600}}]});
+    let answer = answer_of(&json!({ "plan": plan }).to_string());
+    assert_eq!(answer["problems"], json!([]));
+    answer
+}
+
+/// The trade's table of water by humidity and draught (room 22 C; the ASHRAE pool formula, from memory), on the litre's
+/// 86.6 cm2 and with half of it by the freeboard.
+#[test]
+fn the_room_rules_what_water_a_bath_loses() {
+    for (humidity, draught, celsius, rate) in [
+        (0.3, "still", 22.0, 0.23),
+        (0.5, "still", 22.0, 0.16),
+        (0.7, "still", 22.0, 0.09),
+        (0.3, "still", 50.0, 1.51),
+        (0.7, "still", 50.0, 1.36),
+        (0.5, "light", 40.0, 0.98),
+        (0.5, "strong", 40.0, 1.12),
+    ] {
+        let room = json!({"temperature_K": 295.15, "humidity_frac": humidity, "draught": draught});
+        let answer = in_room(room, celsius, json!([]));
+        let warmth = &answer["baths"][0]["warmth"]["known"];
+        let water = warmth["water"]["likely_kg"].as_f64().unwrap_or(f64::NAN);
+        let want = rate * 0.00866 * 0.5;
+        // Half a unit of the rate's last digit.
+        assert!(
+            (water - want).abs() <= 0.0056 * 0.00866 * 0.5,
+            "{humidity} {draught} {celsius}: {water}, want {want}"
+        );
+        // Known exactly: what is left is the freeboard, 0.3 to 0.7.
+        let low = warmth["water"]["low_kg"].as_f64().unwrap_or(f64::NAN);
+        assert!((low / water - 0.6).abs() < 1e-9);
+        assert!(warmth["room"]["assumed"].is_null(), "{warmth}");
+    }
+}
+
+/// By Newton's law the dry part of what holds a bath goes with how much warmer than the room it is.
+#[test]
+fn a_colder_room_takes_a_stronger_heater() {
+    let hold = |celsius: f64| {
+        let room = json!({"temperature_K": 273.15 + celsius, "humidity_frac": 0.5});
+        let answer = in_room(room, 50.0, json!([]));
+        answer["baths"][0]["warmth"]["known"]["hold_W"]
+            .as_f64()
+            .unwrap_or(f64::NAN)
+    };
+    // Dry walls of a litre, 0.44 to 0.55 W/K, and 0.94 to 0.95 kW/m2 of evaporation that hardly changes.
+    let more = hold(12.0) - hold(22.0);
+    assert!((4.4..5.9).contains(&more), "{more}");
+}
+
+/// What nobody gave is named with its band among the inputs, and makes the range of the water wider.
+#[test]
+fn a_room_that_nobody_described_is_said_to_be_assumed() {
+    let answer = in_room(json!({}), 22.0, json!([]));
+    let warmth = &answer["baths"][0]["warmth"]["known"];
+    assert_eq!(
+        warmth["room"]["assumed"],
+        json!(["room/temperature", "room/humidity", "room/draught"])
+    );
+    let input = |answer: &Value, at: &str| {
+        let all = answer["inputs"].as_array().into_iter().flatten();
+        all.filter(|i| i["at"] == at)
+            .cloned()
+            .next()
+            .unwrap_or_default()
+    };
+    let warm = input(&answer, "room/temperature");
+    assert_eq!(warm["origin"], "common_practice", "{warm}");
+    assert_eq!(warm["value_K"], 295.15);
+    let low = warm["low_K"].as_f64().unwrap_or(f64::NAN);
+    assert!((low - 291.15).abs() < 1e-9, "{warm}");
+    assert_eq!(input(&answer, "room/humidity")["high_frac"], 0.7);
+    let width = |answer: &Value| {
+        let water = &answer["baths"][0]["warmth"]["known"]["water"];
+        let end = |name: &str| water[name].as_f64().unwrap_or(f64::NAN);
+        (end("high_kg") - end("low_kg")) / end("likely_kg")
+    };
+    let known = json!({"temperature_K": 295.15, "humidity_frac": 0.5, "draught": "still"});
+    let exact = in_room(known.clone(), 22.0, json!([]));
+    assert!(width(&answer) > 1.2 * width(&exact));
+    assert_eq!(input(&exact, "room/humidity")["origin"], "given");
+    // A spread of one's own at its address.
+    let spread = json!([{"at": "room/humidity", "spread_frac": 0.3}]);
+    assert!(width(&in_room(known, 22.0, spread)) > width(&exact));
 }

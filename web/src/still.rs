@@ -25,6 +25,7 @@ pub fn question(area: WorkArea, density: CurrentDensity) -> Job {
                 method: None,
             })),
             base: None,
+            grown: None,
             open: None,
             hanger: None,
             contact: None,

@@ -4,11 +4,11 @@ mod left;
 
 pub use left::answer;
 
+use crate::asked::with_job;
 use crate::fields;
 use crate::job::tree::{Node, Problems};
 use crate::job::{self, Job};
 use crate::path::FieldPath;
-use crate::problem::{Problem, ProblemKind};
 use crate::reentry::Reentry;
 use quantity::{Current, Mass, Range, Thickness, Time, WorkArea};
 use serde::Serialize;
@@ -89,20 +89,9 @@ pub struct LeftOn {
 
 /// Reads the question.
 pub fn read(value: &Value, problems: &mut Problems) -> Option<After> {
-    let mut node = Node::new(value, FieldPath::root(), problems)?;
-    if !job::format_is_known(&mut node, problems) {
-        return None;
-    }
+    let (mut node, job) = with_job(value, problems)?;
     let step = node.needed_text("step", problems);
     let at = node.needed(&fields::AFTER, problems);
-    if !node.has("job") {
-        problems.push(Problem::at(FieldPath::new("job"), ProblemKind::Missing));
-    }
-    let job = node.get("job").and_then(|inner| {
-        let (job, more) = job::read(inner);
-        problems.extend(more);
-        job
-    });
     let what = accident(&mut node, problems);
     node.finish(problems);
     Some(After {

@@ -56,6 +56,9 @@ pub struct Answer {
     /// After an accident: what is left. All the rest of the answer is of the job that remains.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub after: Option<Left>,
+    /// What was asked for beside the plan.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub asked: Option<crate::asked::Asked>,
     /// The inputs behind it, with their sources.
     pub inputs: Vec<InputUsed>,
     /// How it was worked out.
@@ -547,6 +550,10 @@ pub enum LimitKind {
     AboveWindow,
     /// The density is below what the solution takes.
     BelowWindow,
+    /// The density is above what an etch takes.
+    EtchTooFast,
+    /// The density is below what an etch takes.
+    EtchTooSlow,
     /// The thickest place would burn or grow trees.
     EdgesBurn,
     /// The step runs into the night.
@@ -604,6 +611,8 @@ impl LimitKind {
         Self::VoltsTooFew,
         Self::AboveWindow,
         Self::BelowWindow,
+        Self::EtchTooFast,
+        Self::EtchTooSlow,
         Self::EdgesBurn,
         Self::Night,
         Self::BoreCloses,
@@ -637,6 +646,10 @@ pub struct Limit {
     pub kind: LimitKind,
     /// The step or piece it is about.
     pub at: FieldPath,
+    /// Of a step or a bath: the pieces it concerns, where several hang and it may concern only some. Its numbers are those of
+    /// the worst of them.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub pieces: Vec<String>,
     /// Its numbers.
     pub numbers: Vec<Named>,
     /// The catalogue's note on it, where there is one.

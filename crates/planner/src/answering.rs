@@ -104,6 +104,7 @@ fn answer_by(
         charge: b.or_step_absence(ranges.charge()),
         sessions: sessions::sessions(job, &plan, &likely),
         after: None,
+        asked: None,
         inputs: plan.inputs.used(),
         working: working::write(&plan, &inputs, &likely, &rulings, job.class.as_ref()),
         problems,
@@ -128,6 +129,7 @@ pub fn only_problems(catalogue: &Catalogue, problems: Vec<Problem>) -> Answer {
         charge: Maybe::absent(Because::InputMissing),
         sessions: Vec::new(),
         after: None,
+        asked: None,
         inputs: Vec::new(),
         working: Vec::new(),
     }
@@ -715,7 +717,7 @@ impl Builder<'_> {
 }
 
 /// The metals laid down, layer by layer; none in an etch.
-fn layer_metals(plan: &Plan) -> Vec<&str> {
+pub(crate) fn layer_metals(plan: &Plan) -> Vec<&str> {
     let mut all: Vec<&str> = Vec::new();
     for step in &plan.steps {
         let lays = plan.bath(step).and_then(|b| b.lays.as_ref());

@@ -132,6 +132,10 @@ pub(crate) fn measure(growth: bool, piece: &PlanPiece, inputs: &Inputs) -> Body 
             Growing([area, 0.0, 0.0])
         };
     }
+    let grown = piece.grown.si();
+    if grown > 0.0 {
+        (body.own, body.wire) = (body.own.from(grown), body.wire.from(grown));
+    }
     body.both = body.own.plus(body.wire);
     body
 }

@@ -1,6 +1,6 @@
 //! What holds a job back, and the hazards at its steps. One rule a function.
 
-use crate::advise::{limiting, tree_density, window};
+use crate::advise::{edge_of, limiting, tree_density, window};
 use crate::answer::{Caution, CautionKind, Limit, LimitKind, When};
 use crate::cover;
 use crate::facing;
@@ -35,27 +35,29 @@ const LONG: Time = Time::hours(1.0);
 pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
     let mut all = Vec::new();
     let mut elapsed = Some(Time::seconds(0.0));
-    for (step, run) in plan.steps.iter().zip(&likely.steps) {
+    for (n, (step, run)) in plan.steps.iter().zip(&likely.steps).enumerate() {
         let at = FieldPath::new("steps").child(&step.id);
-        let mut add = |kind, numbers| {
+        let add = |all: &mut Vec<Limit>, kind, numbers| {
             all.push(Limit {
                 kind,
                 at: at.clone(),
+                pieces: Vec::new(),
                 numbers,
                 note: None,
             });
         };
-        supply(plan, run, &mut add);
-        if let Some(bath) = plan.bath(step) {
-            densities(bath, step, run, &mut add);
-            volts(plan, step, run, &mut add);
-        }
+        supply(plan, run, &mut |kind, numbers| add(&mut all, kind, numbers));
+        densities(plan, likely, n, &at, &mut all);
+        volts(plan, step, run, &mut |kind, numbers| {
+            add(&mut all, kind, numbers);
+        });
         if let Some((start, from, to)) = plan.start
             && let Some((before, length)) = elapsed.zip(run.time)
         {
             let night = start.plus(before).overlap(length, from, to);
             if night.si() > 0.0 {
-                add(LimitKind::Night, vec![Named::new("in_the_night", night)]);
+                let numbers = vec![Named::new("in_the_night", night)];
+                add(&mut all, LimitKind::Night, numbers);
             }
         }
         elapsed = elapsed.zip(run.time).map(|(a, b)| a + b);
@@ -68,7 +70,7 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
     }
     cover::limits(plan, likely, &mut all);
     vessel::limits(plan, likely, &mut all);
-    facing::limits(plan, &mut all);
+    facing::limits(job, plan, &mut all);
     warmth::limits(plan, &mut all);
     sessions::limits(job, plan, likely, &mut all);
     all.extend(crate::moments::left(plan, likely));
@@ -82,6 +84,7 @@ fn of_piece(id: &str, kind: LimitKind, numbers: Vec<Named>, note: Option<NoteId>
         kind,
         at: FieldPath::new("pieces").child(id),
         numbers,
+        pieces: Vec::new(),
         note,
     }
 }
@@ -105,6 +108,7 @@ fn place(job: &Job, bath: &PlanBath) -> Option<Limit> {
     (bath.solution.choosable(setting) == Choosable::NeedsShop).then(|| Limit {
         kind: LimitKind::NotForThisPlace,
         at: FieldPath::new("baths").child(&bath.id).child("solution"),
+        pieces: Vec::new(),
         numbers: Vec::new(),
         note: Some(why.unwrap_or(bath.solution.home_note)),
     })
@@ -209,6 +213,7 @@ fn runs_low(plan: &Plan, bath: &PlanBath, run: &BathRun) -> Option<Limit> {
                     ),
                     Named::new("floor", floor),
                 ],
+                pieces: Vec::new(),
                 note: None,
             })
         })
@@ -254,41 +259,87 @@ fn supply(plan: &Plan, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>
     }
 }
 
-fn densities(
-    bath: &PlanBath,
-    step: &PlanStep,
-    run: &StepRun,
-    add: &mut impl FnMut(LimitKind, Vec<Named>),
-) {
-    let Some(i) = run.density else { return };
+/// Densities outside what the solution takes, and edges that burn, at a step's start: each with the pieces it concerns.
+fn densities(plan: &Plan, likely: &Run, n: usize, at: &FieldPath, all: &mut Vec<Limit>) {
+    let (step, run) = (&plan.steps[n], &likely.steps[n]);
+    let (Some(bath), Some(i)) = (plan.bath(step), run.density) else {
+        return;
+    };
+    let inputs = plan.inputs.likely();
+    let first = plan.first_stage(n);
+    let of_stage = first.unwrap_or_default() * plan.pieces.len();
+    let own = |p: usize| likely.shared.get(of_stage + p)?.density;
+    let hung: &[Vec<usize>] = first.map_or(&[], |k| &plan.stages[k].hung);
+    let each = || hung.iter().flatten().filter_map(|p| Some((*p, own(*p)?)));
+    // Alike where contacts do not count; else each its own.
+    let (mut least, mut most) = (i, i);
+    for (_, d) in each() {
+        least = if d < least { d } else { least };
+        most = if d > most { d } else { most };
+    }
+    let mut add = |kind, pieces, numbers| {
+        all.push(Limit {
+            kind,
+            at: at.clone(),
+            pieces,
+            numbers,
+            note: None,
+        });
+    };
     if let Some((lowest, highest)) = window(bath, step.stirring) {
-        let numbers = || {
+        let numbers = |density: CurrentDensity| {
             vec![
-                Named::new("density", i),
+                Named::new("density", density),
                 Named::new("lowest", lowest),
                 Named::new("highest", highest),
             ]
         };
-        if i.si() > highest.si() {
-            add(LimitKind::AboveWindow, numbers());
+        let (fast, slow) = if bath.etches() {
+            (LimitKind::EtchTooFast, LimitKind::EtchTooSlow)
+        } else {
+            (LimitKind::AboveWindow, LimitKind::BelowWindow)
+        };
+        if most > highest {
+            let which = each().filter(|(_, d)| *d > highest).map(|(p, _)| p);
+            add(fast, named(plan, which), numbers(most));
         }
-        if i.si() < lowest.si() {
-            add(LimitKind::BelowWindow, numbers());
+        if least < lowest {
+            let which = each().filter(|(_, d)| *d < lowest).map(|(p, _)| p);
+            add(slow, named(plan, which), numbers(least));
         }
     }
     if let (Some(edge), Some(bound), Some(limit)) =
         (run.densest, tree_density(bath, step), limiting(bath, step))
         && edge.si() > bound.si()
     {
+        let mut which = Vec::new();
+        for (vessel, hung) in step.vessels.iter().zip(hung) {
+            which.extend(hung.iter().copied().filter(|p| {
+                let edge =
+                    own(*p).and_then(|i| Some(i * edge_of(plan, vessel, *p, likely, &inputs, i)?));
+                edge.is_some_and(|e| e > bound)
+            }));
+        }
+        let numbers = vec![
+            Named::new("densest", edge),
+            Named::new("bound", bound),
+            Named::new::<CurrentDensity>("limiting", limit),
+        ];
         add(
             LimitKind::EdgesBurn,
-            vec![
-                Named::new("densest", edge),
-                Named::new("bound", bound),
-                Named::new::<CurrentDensity>("limiting", limit),
-            ],
+            named(plan, which.into_iter()),
+            numbers,
         );
     }
+}
+
+/// The pieces a limit concerns, where the job has several.
+pub(crate) fn named(plan: &Plan, pieces: impl Iterator<Item = usize>) -> Vec<String> {
+    let several = plan.pieces.len() > 1;
+    pieces
+        .filter(|_| several)
+        .map(|p| plan.pieces[p].id.clone())
+        .collect()
 }
 
 fn volts(plan: &Plan, step: &PlanStep, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>)) {
@@ -355,13 +406,13 @@ pub fn cautions(job: &Job, plan: &Plan, likely: &Run) -> Vec<Caution> {
     }
     for (n, bath) in plan.baths.iter().enumerate() {
         let uses = |s: &&PlanStep| s.vessels.iter().any(|v| v.bath == n);
-        if let Some(s) = plan
-            .steps
-            .iter()
-            .find(uses)
-            .filter(|_| bath.heater.is_some())
-        {
-            add(CautionKind::HeaterInBath, step(s), When::Before);
+        let heated = plan.steps.iter().find(uses);
+        let Some(at) = heated.filter(|_| bath.heater.is_some()).map(step) else {
+            continue;
+        };
+        if !seen.contains(&(CautionKind::HeaterInBath, at.clone())) {
+            seen.push((CautionKind::HeaterInBath, at.clone()));
+            add(CautionKind::HeaterInBath, at, When::Before);
         }
     }
     add(CautionKind::SupplyAndLiquid, step(first), When::Before);

@@ -3,6 +3,7 @@
 use crate::advise::limiting;
 use crate::answer::{Limit, LimitKind, Ruling};
 use crate::bench;
+use crate::checks::named;
 use crate::job::Coat;
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanPiece, PlanStep};
@@ -214,14 +215,19 @@ pub(crate) fn covering(plan: &Plan, likely: &Run, n: usize) -> Option<Covering> 
     })
 }
 
-/// Whether a graphite coat comes into its first bath in step `n`.
-pub(crate) fn on_bare_graphite(plan: &Plan, n: usize) -> bool {
+/// The pieces whose graphite coat comes into its first bath in step `n`.
+fn bare_graphite(plan: &Plan, n: usize) -> impl Iterator<Item = usize> {
     let holds = |s: &PlanStep, p: &usize| s.vessels.iter().any(|v| v.pieces.contains(p));
-    let mut hung = plan.steps[n].vessels.iter().flat_map(|v| &v.pieces);
-    hung.any(|p| {
+    let hung = plan.steps[n].vessels.iter().flat_map(|v| &v.pieces);
+    hung.copied().filter(move |p| {
         let coat = plan.pieces[*p].coat.is_some_and(|c| !is_metal(c));
         coat && !plan.steps[..n].iter().any(|s| holds(s, p))
     })
+}
+
+/// Whether a graphite coat comes into its first bath in step `n`.
+pub(crate) fn on_bare_graphite(plan: &Plan, n: usize) -> bool {
+    bare_graphite(plan, n).next().is_some()
 }
 
 /// A constant current that never covers a graphite coat in the first step it comes into.
@@ -244,6 +250,7 @@ pub(crate) fn limits(plan: &Plan, likely: &Run, all: &mut Vec<Limit>) {
                 Named::new("stalls_below", least),
                 Named::new("covers", Fraction::from_si(density / least)),
             ],
+            pieces: named(plan, bare_graphite(plan, n)),
             note: None,
         });
     }

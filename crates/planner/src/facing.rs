@@ -1,6 +1,7 @@
 //! The counter electrode: how much of it looks at the work, and how far the vessel's own wall is.
 
 use crate::answer::{Limit, LimitKind};
+use crate::checks::named;
 use crate::fields;
 use crate::job::{Extent, Form, Job};
 use crate::path::FieldPath;
@@ -37,20 +38,31 @@ pub fn area(form: &Form, material: Option<&Material>) -> Option<CounterArea> {
 /// From the edge of the widest sheet in a vessel to its wall, the sheet hanging in the middle with its shorter side across;
 /// below 0 where it does not fit. None for other counter electrodes and other pieces.
 pub fn gap(form: &Form, job: &Job, bath: &str) -> Option<Length> {
-    let Form::Vessel { diameter, .. } = *form else {
-        return None;
+    let each = gaps(form, job, bath).map(|(_, gap)| gap);
+    each.reduce(|a, b| if b < a { b } else { a })
+}
+
+/// The same of every sheet in it, by its place in the job.
+fn gaps<'j>(
+    form: &Form,
+    job: &'j Job,
+    bath: &'j str,
+) -> impl Iterator<Item = (usize, Length)> + use<'j> {
+    let round = match *form {
+        Form::Vessel { diameter, .. } => Some(diameter),
+        _ => None,
     };
-    let places = job.steps.iter().flat_map(|s| &s.places);
-    let here = places.filter(|p| p.bath == bath).flat_map(|p| &p.pieces);
-    let widths = here.filter_map(|id| {
-        let piece = job.pieces.iter().find(|p| p.id == *id)?;
-        let Some(Extent::Parts(parts)) = &piece.extent else {
+    let here = move |id: &String| {
+        let mut places = job.steps.iter().flat_map(|s| &s.places);
+        places.any(|p| p.bath == bath && p.pieces.contains(id))
+    };
+    let pieces = job.pieces.iter().enumerate();
+    pieces.filter_map(move |(n, piece)| {
+        let Some(Extent::Parts(parts)) = piece.extent.as_ref().filter(|_| here(&piece.id)) else {
             return None;
         };
-        across(&parts.first()?.shape)
-    });
-    let widest = widths.reduce(|a, b| if b > a { b } else { a })?;
-    Some((diameter - widest) / 2.0)
+        Some((n, (round? - across(&parts.first()?.shape)?) / 2.0))
+    })
 }
 
 fn across(shape: &Shape) -> Option<Length> {
@@ -63,12 +75,17 @@ fn across(shape: &Shape) -> Option<Length> {
 
 /// A sheet that touches the wall of the vessel that is its counter electrode, or nearly does: then the current goes round the
 /// solution, and the work is spoilt.
-pub(crate) fn limits(plan: &Plan, all: &mut Vec<Limit>) {
+pub(crate) fn limits(job: &Job, plan: &Plan, all: &mut Vec<Limit>) {
     for bath in &plan.baths {
         let least = fields::DISTANCE.least;
         let Some(gap) = bath.gap.filter(|g| g.si() < least.si()) else {
             continue;
         };
+        let said = job.baths.iter().find(|b| b.id == bath.id);
+        let form = said.and_then(|b| b.counter.as_ref()?.form);
+        let near = form.into_iter().flat_map(|f| gaps(&f, job, &bath.id));
+        let near = near.filter(|(_, g)| g.si() < least.si()).map(|(n, _)| n);
+        let pieces = named(plan, near);
         let gap = Length::from_si(if gap.si() > 0.0 { gap.si() } else { 0.0 });
         all.push(Limit {
             kind: LimitKind::TouchesWall,
@@ -76,6 +93,7 @@ pub(crate) fn limits(plan: &Plan, all: &mut Vec<Limit>) {
                 .child(&bath.id)
                 .child("counter/form"),
             numbers: vec![Named::new("gap", gap), Named::new("least", least)],
+            pieces,
             note: None,
         });
     }

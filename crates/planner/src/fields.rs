@@ -378,6 +378,9 @@ pub const ONE_SIDE: Field<WorkArea> = Field::new(
     WorkArea::cm2(10_000.0),
     "cm²",
 );
+/// Layer that is already on a piece.
+pub const GROWN: Field<Thickness> =
+    Field::new("grown_m", Thickness::um(0.0), Thickness::um(5000.0), "µm");
 /// Open share of a masked sheet.
 pub const OPEN: Field<Fraction> = Field::new(
     "open_frac",
@@ -677,6 +680,20 @@ pub const PRICE: Field<quantity::MoneyPerMass> = Field::new(
     quantity::MoneyPerMass::of_si(0.0),
     quantity::MoneyPerMass::of_si(1e9),
     "per g",
+);
+/// How warm a room is.
+pub const ROOM_TEMPERATURE: Field<Temperature> = Field::new(
+    "temperature_K",
+    Temperature::celsius(-10.0),
+    Temperature::celsius(50.0),
+    "°C",
+);
+/// How damp its air is.
+pub const HUMIDITY: Field<Fraction> = Field::new(
+    "humidity_frac",
+    Fraction::of_si(0.0),
+    Fraction::of_si(1.0),
+    "%",
 );
 /// Open surface of a bath.
 pub const SURFACE: Field<BathSurface> = Field::new(

@@ -27,6 +27,8 @@ pub struct Input {
 #[derive(Clone, Debug, Default)]
 pub struct InputList {
     all: Vec<Input>,
+    /// What no sample needs: its ends are worked out apart.
+    beside: Vec<Input>,
 }
 
 /// The values of all inputs in one sample.
@@ -38,7 +40,7 @@ pub struct Inputs {
 impl Input {
     /// Where the value usually lies: a catalogue's lowest and highest, a display's half step to either side, else what two
     /// in three lie between. None for what is known exactly.
-    fn band(&self) -> Option<(f64, f64)> {
+    pub(crate) fn band(&self) -> Option<(f64, f64)> {
         let likely = self.likely.si;
         let (low, high) = match self.spread {
             Spread::None => return None,
@@ -86,9 +88,14 @@ impl InputList {
         InputId(self.all.len() - 1)
     }
 
+    /// Adds an input that is not drawn.
+    pub(crate) fn add_beside(&mut self, input: Input) {
+        self.beside.push(input);
+    }
+
     /// Whether some input has this address.
     pub fn has(&self, at: &FieldPath) -> bool {
-        self.all.iter().any(|i| i.at == *at)
+        self.all.iter().chain(&self.beside).any(|i| i.at == *at)
     }
 
     /// All at their likely values.
@@ -132,6 +139,7 @@ impl InputList {
     pub fn used(&self) -> Vec<InputUsed> {
         self.all
             .iter()
+            .chain(&self.beside)
             .map(|i| InputUsed {
                 at: i.at.clone(),
                 value: i.likely,

@@ -21,6 +21,7 @@ pub mod after;
 pub mod answer;
 pub mod answering;
 pub mod arrangement;
+pub mod asked;
 mod balance;
 pub mod batches;
 pub mod begin;

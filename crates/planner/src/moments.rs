@@ -3,6 +3,7 @@
 
 use crate::advise::{edge_of, tree_density, window};
 use crate::answer::{Limit, LimitKind, Moment, Shared, StageAnswer, Unchanged, Verdict};
+use crate::checks::named;
 use crate::inputs::Inputs;
 use crate::path::FieldPath;
 use crate::plan::Plan;
@@ -96,6 +97,8 @@ pub(crate) fn left(plan: &Plan, likely: &Run) -> Vec<Limit> {
                 kind: LimitKind::BurnsIfLeft,
                 at,
                 numbers,
+                // Who stays.
+                pieces: named(plan, stage.hung.iter().flatten().copied()),
                 note: None,
             });
         }

@@ -6,6 +6,7 @@ use crate::inputs::{InputId, InputList};
 use crate::job::{Bench, Coat, Lead, Resist, VoltBench};
 use crate::moved::Moved;
 use crate::path::FieldPath;
+use crate::warmth::PlanRoom;
 use chemistry::efficiency::Curve;
 use chemistry::material::Material;
 use chemistry::solution::{Electrode, Solution};
@@ -44,6 +45,8 @@ pub struct Plan {
     pub contacts: bool,
     /// The uncertain inputs.
     pub inputs: InputList,
+    /// The room the baths stand in; none where no bath's warmth is worked out.
+    pub room: Option<PlanRoom>,
     /// Start on the wall clock, night from, night to.
     pub start: Option<(Local, Time, Time)>,
     /// Addresses whose Problems keep the currents and everything after them from being computed.
@@ -128,6 +131,8 @@ pub struct PlanPiece {
     pub surface: Option<PlanSurface>,
     /// Factor on the surface for what the model leaves out; its likely value is 1.
     pub factor: InputId,
+    /// Mean of the layers that are already on it.
+    pub grown: Thickness,
     /// Its hanger wires: diameter, wetted length, how many.
     pub wires: Option<(InputId, InputId, u32)>,
     /// Row of the evenness table, bath by bath.

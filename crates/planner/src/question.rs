@@ -1,11 +1,13 @@
 //! One question a line in, one answer a line out.
 //!
-//! A question is an object with one key: `{"plan": {..}}`. The other questions exist as types; what they answer comes
-//! with their issue, and until then they are refused with a Problem.
+//! A question is an object with one key: `{"plan": {..}}`; `batches`, `measure_first` and `ways_out` ask more of a job,
+//! `after`, `fair_share` and `thief` hold one beside what they ask. The rest exist as types; what they answer comes with their
+//! issue, and until then they are refused with a Problem.
 
 use crate::after::{self, After};
 use crate::answer::Answer;
 use crate::answering::{answer_with, only_problems};
+use crate::asked::{self, Fair, ThiefOf};
 use crate::job::tree::{Node, Problems};
 use crate::job::{self, Job};
 use crate::path::FieldPath;
@@ -32,6 +34,16 @@ pub enum Question {
     Weighed(Weighed),
     /// What is left after an accident, and how to go on.
     After(After),
+    /// How many pieces fit at once, and the batches.
+    Batches(Job),
+    /// When each piece leaves so that all have the same layer.
+    FairShare(Fair),
+    /// The wire to hang beside the work where the supply gives too much.
+    Thief(ThiefOf),
+    /// Which inputs narrow the outcome most.
+    MeasureFirst(Job),
+    /// The changes that lift each limit.
+    WaysOut(Job),
 }
 
 /// A reading on a conductive coat.
@@ -121,7 +133,18 @@ pub struct Weighed {
     pub piece: Option<WorkArea>,
 }
 
-const WORDS: [&str; 5] = ["plan", "coat", "makeup", "weighed", "after"];
+const WORDS: [&str; 10] = [
+    "plan",
+    "coat",
+    "makeup",
+    "weighed",
+    "after",
+    "batches",
+    "fair_share",
+    "thief",
+    "measure_first",
+    "ways_out",
+];
 
 /// Answers one line. A blank line, or one that is not JSON, is answered with one Problem.
 pub fn answer_line(catalogue: &Catalogue, line: &str) -> Answer {
@@ -137,31 +160,40 @@ pub fn answer_line(catalogue: &Catalogue, line: &str) -> Answer {
 /// Answers one question given as a tree.
 pub fn answer_tree(catalogue: &Catalogue, tree: &Value) -> Answer {
     let mut problems = Problems::new();
-    let (job, problems) = match asked(tree, &mut problems) {
-        Some(("plan", inner)) => {
-            let (job, more) = job::read(inner);
-            problems.extend(more);
-            (job, problems)
-        }
-        Some(("after", inner)) => {
-            return match after::read(inner, &mut problems) {
-                Some(question) => after::answer(catalogue, &question, problems),
-                None => only_problems(catalogue, problems),
-            };
-        }
-        Some((word, _)) => {
-            problems.push(Problem::at(FieldPath::new(word), ProblemKind::NotYet));
-            (None, problems)
-        }
-        None => (None, problems),
+    let found = question(tree, &mut problems);
+    let answered = match found {
+        None => None,
+        Some(("after", inner)) => after::read(inner, &mut problems)
+            .map(|q| after::answer(catalogue, &q, std::mem::take(&mut problems))),
+        Some(("fair_share", inner)) => asked::read_fair(inner, &mut problems)
+            .map(|q| asked::fair(catalogue, &q, std::mem::take(&mut problems))),
+        Some(("thief", inner)) => asked::read_thief(inner, &mut problems)
+            .map(|q| asked::thief(catalogue, &q, std::mem::take(&mut problems))),
+        Some((word, inner)) => about(word)
+            .ok_or_else(|| Problem::at(FieldPath::new(word), ProblemKind::NotYet))
+            .map_err(|p| problems.push(p))
+            .ok()
+            .and_then(|answer| {
+                let (job, more) = job::read(inner);
+                problems.extend(more);
+                job.map(|job| answer(catalogue, &job, std::mem::take(&mut problems)))
+            }),
     };
-    match job {
-        Some(job) => answer_with(catalogue, &job, problems),
-        None => only_problems(catalogue, problems),
+    answered.unwrap_or_else(|| only_problems(catalogue, problems))
+}
+
+/// What answers a question that is a job and nothing else.
+fn about(word: &str) -> Option<fn(&Catalogue, &Job, Vec<Problem>) -> Answer> {
+    match word {
+        "plan" => Some(answer_with),
+        "batches" => Some(asked::batches_of),
+        "measure_first" => Some(asked::measure),
+        "ways_out" => Some(asked::ways),
+        _ => None,
     }
 }
 
-fn asked<'a>(tree: &'a Value, problems: &mut Problems) -> Option<(&'static str, &'a Value)> {
+fn question<'a>(tree: &'a Value, problems: &mut Problems) -> Option<(&'static str, &'a Value)> {
     let mut node = Node::new(tree, FieldPath::root(), problems)?;
     let found = node.choice(&WORDS, problems);
     node.finish(problems);

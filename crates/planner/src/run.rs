@@ -416,7 +416,7 @@ fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
             groove::etched(piece, inputs, flat, slot);
             continue;
         }
-        let twice = flat.as_length() * 2.0;
+        let twice = (flat + piece.grown).as_length() * 2.0;
         slot.bore_after = piece.bore.map(|bore| inputs.get::<Length>(bore) - twice);
         slot.bore_to_make = piece.wanted_bore.map(|bore| bore + twice);
     }

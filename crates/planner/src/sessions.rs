@@ -204,6 +204,7 @@ pub(crate) fn limits(job: &Job, plan: &Plan, likely: &Run, out: &mut Vec<Limit>)
             kind: LimitKind::TooLate,
             at: FieldPath::new("attend/due"),
             numbers: vec![Named::new("late", late)],
+            pieces: Vec::new(),
             note: None,
         });
     }

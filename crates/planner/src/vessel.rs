@@ -25,6 +25,7 @@ pub(crate) fn limits(plan: &Plan, likely: &Run, all: &mut Vec<Limit>) {
         kind,
         at,
         numbers,
+        pieces: Vec::new(),
         note: None,
     };
     for (n, step) in plan.steps.iter().enumerate() {

@@ -5,18 +5,20 @@
 //! less).
 
 use crate::answer::{Limit, LimitKind};
+use crate::job::Draught;
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanBath};
 use crate::ranges::{OfStep, Ranges};
 use crate::run::Run;
 use crate::value::{Maybe, Named};
+use chemistry::{Cited, Source};
 use quantity::{
-    BathSurface, Fraction, Mass, Power, Quantity, Range, Temperature, TemperatureDifference, Time,
-    Volume,
+    Band, BathSurface, Fraction, Mass, Power, Quantity, Range, Temperature, TemperatureDifference,
+    Time, Volume,
 };
 use serde::Serialize;
 
-/// What a bath does by itself over the job, in a room of 22 C and half its humidity without a draught.
+/// What a bath does by itself over the job in its room.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Warmth {
     /// Above the room, if the hottest step went on for ever.
@@ -31,6 +33,8 @@ pub struct Warmth {
     pub surface: BathSurface,
     /// Water that goes in all the time, the level 2 to 4 cm under the rim.
     pub water: Range<Mass>,
+    /// The room it was counted with.
+    pub room: RoomUsed,
     /// To hold the hottest temperature asked for, beside the current's own warmth.
     #[serde(rename = "hold_W", skip_serializing_if = "Option::is_none")]
     pub hold: Option<Power>,
@@ -39,16 +43,64 @@ pub struct Warmth {
     pub warm: Option<Time>,
 }
 
-/// How the air moves over a bath.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Draught {
-    /// Not.
-    Still,
-    /// 0.3 m/s.
-    Light,
-    /// 0.5 m/s.
-    Strong,
+/// The room a bath was counted in.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct RoomUsed {
+    /// How warm.
+    #[serde(rename = "temperature_K")]
+    pub temperature: Temperature,
+    /// How damp.
+    #[serde(rename = "humidity_frac")]
+    pub humidity: Fraction,
+    /// How its air moves.
+    pub draught: Draught,
+    /// What of it nobody gave: taken as usual.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub assumed: Vec<FieldPath>,
 }
+
+/// A room ready to be counted with: likely, lowest, highest.
+#[derive(Clone, Debug, PartialEq)]
+pub struct PlanRoom {
+    /// How warm.
+    pub temperature: [Temperature; 3],
+    /// How damp.
+    pub humidity: [Fraction; 3],
+    /// How its air moves.
+    pub draught: Draught,
+    /// What of it nobody gave.
+    pub assumed: Vec<FieldPath>,
+}
+
+impl PlanRoom {
+    /// Its air with the temperature and the humidity at one of their three places.
+    fn air(&self, warm: usize, damp: usize) -> Air {
+        Air {
+            room: self.temperature[warm],
+            humidity: self.humidity[damp],
+            draught: self.draught,
+        }
+    }
+}
+
+/// A room that is lived in: 18 to 26 C. Common practice, no source.
+pub(crate) const TEMPERATURE: Cited<Band<Temperature>> = Cited::new(
+    Band {
+        min: Temperature::celsius(18.0),
+        typ: ROOM.room,
+        max: Temperature::celsius(26.0),
+    },
+    Source::CommonPractice,
+);
+/// Its air: three to seven tenths of what it can hold. Common practice, no source.
+pub(crate) const HUMIDITY: Cited<Band<Fraction>> = Cited::new(
+    Band {
+        min: Fraction::of_si(0.3),
+        typ: ROOM.humidity,
+        max: Fraction::of_si(0.7),
+    },
+    Source::CommonPractice,
+);
 
 /// The air over a bath.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -61,7 +113,7 @@ pub struct Air {
     pub draught: Draught,
 }
 
-/// A room: 22 C, half its humidity, no draught.
+/// The usual room: 22 C, half its humidity, no draught.
 pub const ROOM: Air = Air {
     room: Temperature::celsius(22.0),
     humidity: Fraction::of_si(0.5),
@@ -150,9 +202,9 @@ impl Beaker {
     }
 
     /// W/K of a heated one, evaporation with it.
-    fn held_loss(&self, bath: Temperature) -> f64 {
-        let over = bath.si() - ROOM.room.si();
-        let damp = latent(self.surface, bath, &ROOM).si() / over;
+    fn held_loss(&self, bath: Temperature, air: &Air) -> f64 {
+        let over = bath.si() - air.room.si();
+        let damp = latent(self.surface, bath, air).si() / over;
         self.dry[0] + 0.5 * (self.dry[1] - self.dry[0]) + damp
     }
 
@@ -180,19 +232,19 @@ impl Beaker {
 
     /// Power that holds it at a temperature; none at the room's and below. Much warmer than the room, dry walls lose nearly
     /// the most of their band.
-    pub fn hold(&self, bath: Temperature) -> Option<Power> {
-        let over = bath.si() - ROOM.room.si();
+    pub fn hold(&self, bath: Temperature, air: &Air) -> Option<Power> {
+        let over = bath.si() - air.room.si();
         let dry = self.dry[0] + 0.75 * (self.dry[1] - self.dry[0]);
-        (over > 0.0).then(|| latent(self.surface, bath, &ROOM) + Power::from_si(dry * over))
+        (over > 0.0).then(|| latent(self.surface, bath, air) + Power::from_si(dry * over))
     }
 
     /// Time in which a heater warms it from the room to a temperature; none where it never does.
-    pub fn warm(&self, heater: Power, bath: Temperature) -> Option<Time> {
-        let over = bath.si() - ROOM.room.si();
+    pub fn warm(&self, heater: Power, bath: Temperature, air: &Air) -> Option<Time> {
+        let over = bath.si() - air.room.si();
         if over <= 0.0 {
             return Some(Time::seconds(0.0));
         }
-        let loss = self.held_loss(bath);
+        let loss = self.held_loss(bath, air);
         let left = 1.0 - loss * over / heater.si();
         (left > 0.0).then(|| Time::seconds(-self.capacity / loss * libm::log(left)))
     }
@@ -217,13 +269,15 @@ fn beaker(plan: &Plan, bath: &PlanBath) -> Option<Beaker> {
 pub(crate) fn warmth(plan: &Plan, likely: &Run, ranges: &Ranges, n: usize) -> Maybe<Warmth> {
     let bath = &plan.baths[n];
     let at = FieldPath::new("baths").child(&bath.id);
-    let Some(beaker) = beaker(plan, bath) else {
+    let (Some(beaker), Some(room)) = (beaker(plan, bath), &plan.room) else {
         return Maybe::needs(at.child("volume"));
     };
+    // Likely; then colder, warmer, drier, damper.
+    let airs = [(0, 0), (1, 0), (2, 0), (0, 1), (0, 2)].map(|(t, h)| room.air(t, h));
     // Likely, coolest, warmest: now, and the most it could come to.
     let mut now = [0.0; 3];
     let mut most = [0.0; 3];
-    let mut water = 0.0;
+    let mut water = [0.0; 5];
     let along = [0.5, 1.0, 0.0];
     let mut own = Power::from_si(0.0);
     for (s, step) in plan.steps.iter().enumerate() {
@@ -250,21 +304,21 @@ pub(crate) fn warmth(plan: &Plan, likely: &Run, ranges: &Ranges, n: usize) -> Ma
         } else {
             own
         };
-        let warm = ROOM.room.si() + (before + now[0]) / 2.0;
-        let temperature = step
-            .temperature
-            .filter(|_| here)
-            .unwrap_or(Temperature::from_si(warm));
-        water += evaporated(beaker.surface, time, temperature, &ROOM).si();
+        for (sum, air) in water.iter_mut().zip(&airs) {
+            let warm = air.room.si() + (before + now[0]) / 2.0;
+            let asked = step.temperature.filter(|_| here);
+            let bath = asked.unwrap_or(Temperature::from_si(warm));
+            *sum += evaporated(beaker.surface, time, bath, air).si();
+        }
     }
     let rise = |x: [f64; 3]| Range {
         likely: TemperatureDifference::from_si(x[0]),
         low: TemperatureDifference::from_si(x[1]),
         high: TemperatureDifference::from_si(x[2]),
     };
-    let lost = FREEBOARD.map(|f| Mass::from_si(water * f));
+    let air = &airs[0];
     let asked = asked(plan, n);
-    let hold = asked.and_then(|t| beaker.hold(t)).map(|p| {
+    let hold = asked.and_then(|t| beaker.hold(t, air)).map(|p| {
         let rest = p.si() - own.si();
         Power::from_si(if rest > 0.0 { rest } else { 0.0 })
     });
@@ -273,14 +327,43 @@ pub(crate) fn warmth(plan: &Plan, likely: &Run, ranges: &Ranges, n: usize) -> Ma
         at_end: rise(now),
         tau: beaker.tau(),
         surface: beaker.surface,
-        water: Range {
-            likely: lost[1],
-            low: lost[0],
-            high: lost[2],
+        water: lost(water),
+        room: RoomUsed {
+            temperature: air.room,
+            humidity: air.humidity,
+            draught: air.draught,
+            assumed: room.assumed.clone(),
         },
         hold,
-        warm: bath.heater.zip(asked).and_then(|(p, t)| beaker.warm(p, t)),
+        warm: bath
+            .heater
+            .zip(asked)
+            .and_then(|(p, t)| beaker.warm(p, t, air)),
     })
+}
+
+/// Water that is lost: of what would go from a level at the rim in the likely room, and in a colder, warmer, drier and damper
+/// one. Freeboard, temperature and humidity know nothing of one another: their parts are added as squares.
+fn lost(water: [f64; 5]) -> Range<Mass> {
+    let [low, typ, high] = FREEBOARD;
+    let likely = water[0] * typ;
+    let (mut below, mut above) = (0.0, 0.0);
+    let [_, colder, warmer, drier, damper] = water.map(|w| w * typ);
+    for (a, b) in [
+        (water[0] * low, water[0] * high),
+        (colder, warmer),
+        (drier, damper),
+    ] {
+        let (least, most) = if a < b { (a, b) } else { (b, a) };
+        below += (likely - least) * (likely - least);
+        above += (most - likely) * (most - likely);
+    }
+    let least = likely - below.sqrt();
+    Range {
+        likely: Mass::from_si(likely),
+        low: Mass::from_si(if least > 0.0 { least } else { 0.0 }),
+        high: Mass::from_si(likely + above.sqrt()),
+    }
 }
 
 /// A heater that never brings its bath to the temperature asked for.
@@ -290,13 +373,17 @@ pub(crate) fn limits(plan: &Plan, all: &mut Vec<Limit>) {
         else {
             continue;
         };
-        let Some(hold) = beaker.hold(t).filter(|p| p.si() > heater.si()) else {
+        let Some(air) = plan.room.as_ref().map(|r| r.air(0, 0)) else {
+            continue;
+        };
+        let Some(hold) = beaker.hold(t, &air).filter(|p| p.si() > heater.si()) else {
             continue;
         };
         all.push(Limit {
             kind: LimitKind::HeaterTooSmall,
             at: FieldPath::new("baths").child(&bath.id).child("heater"),
             numbers: vec![Named::new("heater", heater), Named::new("hold", hold)],
+            pieces: Vec::new(),
             note: None,
         });
     }

@@ -866,7 +866,10 @@ impl Writer<'_> {
         let piece = &self.plan.pieces[n];
         let at = FieldPath::new("pieces").child(&piece.id);
         let run = self.run.pieces[n];
-        let Some(mean) = run.mean else { return };
+        // What was there before counts too.
+        let Some(mean) = run.mean.map(|m| m + piece.grown) else {
+            return;
+        };
         if let (Some(bore), Some(after)) = (piece.bore, run.bore_after) {
             let values = vec![
                 Named::new("bore", self.get::<Length>(bore)),

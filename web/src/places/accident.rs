@@ -13,9 +13,7 @@ use crate::state::{at, pieces};
 use crate::words::{self, after};
 use planner::after::After;
 use planner::answer::CautionKind::{AcidBurns, Oxidiser};
-use planner::answer::{Limit, LimitKind};
 use planner::reentry::ReentryKind::{GoOn, LookAtFilm, StrikeAgain};
-use planner::sessions::Doing;
 use planner::{Answer, Catalogue, FieldPath, Job, Problem};
 use std::rc::Rc;
 use yew::prelude::*;
@@ -53,20 +51,11 @@ fn inside(ask: &Ask, job: &Job, shown: &Shown) -> Html {
     }
 }
 
-/// The answer to what remains, with the cautions of the step it happened in and without the waits before the first session.
+/// The answer to what remains, with the cautions of the step it happened in.
 fn answered(asked: &After) -> Answer {
     let mut answer = planner::after::answer(&Catalogue::standard(), asked, Vec::new());
     let step = FieldPath::new("steps").child(&asked.step);
     answer.cautions.retain(|c| c.at.within(step.as_str()));
-    // What is said of the base is said of the plan; by now it may lie under a layer.
-    use LimitKind::{NeedsStrike, SendOut, WrongBase};
-    let of_base = |l: &Limit| matches!(l.kind, NeedsStrike | SendOut | WrongBase);
-    answer.limits.retain(|l| !of_base(l));
-    answer.sessions.retain(|s| s.doing == Doing::Session);
-    for session in &mut answer.sessions {
-        // It would be without what is left.
-        session.mean_after = None;
-    }
     answer
 }
 

@@ -86,7 +86,7 @@ fn up(address: &str, way: &WayOut) -> bool {
     match way.way {
         Way::Setting => matches!(
             way.lifts,
-            LimitKind::BelowWindow | LimitKind::SupplyTooLarge
+            LimitKind::BelowWindow | LimitKind::EtchTooSlow | LimitKind::SupplyTooLarge
         ),
         Way::Supply => !(address.ends_with("/lowest") || address.ends_with("/display_step")),
         Way::Counter | Way::Volume => true,

@@ -125,7 +125,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
                 number::tenth_volts(get::<Voltage>(n, "expected")),
                 number::tenth_volts(get::<Voltage>(n, "ceiling"))
             ),
-            "The supply will give less current than set. Bring the anode nearer, or use less current.".to_owned(),
+            "The supply will give less current than set. Bring the electrodes nearer, or use less current.".to_owned(),
         ),
         LimitKind::AboveWindow => (
             format!("{} is more than this bath takes ({}).", dens("density"), dens("highest")),
@@ -134,6 +134,14 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
         LimitKind::BelowWindow => (
             format!("{} is less than this bath likes ({}).", dens("density"), dens("lowest")),
             "It grows, but slowly and often dull or uneven.".to_owned(),
+        ),
+        LimitKind::EtchTooFast => (
+            format!("{} is more than this etch takes ({}).", dens("density"), dens("highest")),
+            "Salt stands at the sheet: crystals, a rough floor, a film that lifts. Less current, or move the bath.".to_owned(),
+        ),
+        LimitKind::EtchTooSlow => (
+            format!("{} is less than this etch likes ({}).", dens("density"), dens("lowest")),
+            "It goes deeper, but slowly: the film has to last as long.".to_owned(),
         ),
         LimitKind::EdgesBurn => (
             format!("The edges get {}; above {} copper burns there.", dens("densest"), dens("bound")),
@@ -371,6 +379,7 @@ mod tests {
             let (short, lifts) = limit(&[&Limit {
                 kind: *kind,
                 at: FieldPath::root(),
+                pieces: Vec::new(),
                 numbers: Vec::new(),
                 note: None,
             }]);

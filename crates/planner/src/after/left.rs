@@ -2,7 +2,8 @@
 
 use super::{Accident, After, Left, LeftOn};
 use crate::answer::{Answer, Caution, CautionKind, Entry, When};
-use crate::answering::{answer_with, prepare};
+use crate::answering::{answer_with, layer_metals, prepare};
+use crate::body::Growing;
 use crate::clock::Local;
 use crate::fields;
 use crate::job::{self, Drive, Job, Piece, Until};
@@ -21,7 +22,8 @@ use quantity::{Mass, Quantity, Range, Thickness, Time};
 /// A layer thinner than this may be gone in places. Common practice.
 const THIN: Thickness = Thickness::um(1.0);
 
-/// What is left, and the answer to the job that remains. Areas that grow are counted from bare again.
+/// What is left, and the answer to the job that remains. Its base is the metal that is on it by now, and areas that grow are
+/// counted from there.
 pub fn answer(catalogue: &Catalogue, asked: &After, mut problems: Vec<Problem>) -> Answer {
     let mut job = asked.job.clone();
     let found = job.steps.iter().position(|s| s.id == asked.step);
@@ -76,6 +78,23 @@ pub fn answer(catalogue: &Catalogue, asked: &After, mut problems: Vec<Problem>) 
         }
     }
     answer.sessions.retain(|s| s.doing == Doing::Session);
+    // What is left is part of what a session ends with, as long as the same layer is being laid.
+    for session in &mut answer.sessions {
+        let step = rest
+            .steps
+            .iter()
+            .position(|s| session.step.as_ref() == Some(&s.id));
+        let same = step.filter(|m| plan.steps[n + m].layer == plan.steps[n].layer);
+        let first = same.and_then(|m| rest.steps[m].places.first()?.pieces.first());
+        let kept = left
+            .iter()
+            .flat_map(|l| &l.pieces)
+            .find(|p| Some(&p.id) == first);
+        session.mean_after = session.mean_after.zip(same).map(|(mean, _)| match kept {
+            Some(p) => mean + p.left.likely,
+            None => mean,
+        });
+    }
     // What is begun again after dips is begun live.
     if let Some(step) = answer.steps.first_mut().filter(|_| !dips.is_empty()) {
         step.entry = Some(Entry::Live);
@@ -231,14 +250,20 @@ impl Scene<'_> {
             return [f64::NAN; 3];
         };
         let bath = &self.plan.baths[place];
+        // The layer that so much of the metal makes, taken off from where the area has grown to.
+        let on = self.had.real[p].all;
+        let taken = |body: &Growing, volume: f64| {
+            let x = -body.layer(on, -volume);
+            if x <= had.si() { x } else { had.si() }
+        };
         match &self.asked.what {
             Accident::PowerCut { gap } => reentry::dissolved(bath, *gap).map(Quantity::si),
             Accident::Reversed { lasted, current } => {
                 // As an anode the layer goes by its own charge; noble metals and passive nickel may hold.
                 let flows = current.map_or(si(self.had.steps[n].real), Quantity::si);
                 let share = self.had.pieces[p].share.map_or(f64::NAN, Quantity::si);
-                let charge = flows * share * lasted.si() / body.both.area(0.0);
-                let gone = Moved::layer_per_charge(moved) * charge;
+                let charge = flows * share * lasted.si();
+                let gone = taken(&body.both, Moved::layer_per_charge(moved) * charge);
                 use Family as F;
                 let surely = matches!(
                     bath.solution.family,
@@ -255,8 +280,8 @@ impl Scene<'_> {
                 };
                 let gone = match (mass, area) {
                     _ if !here => 0.0,
-                    (Some(m), _) => m.si() / (moved.density.si() * body.own.area(0.0)),
-                    (None, Some(a)) => had.si() * a.si() / body.own.area(0.0),
+                    (Some(m), _) => taken(&body.own, m.si() / moved.density.si()),
+                    (None, Some(a)) => had.si() * a.si() / body.own.area(on),
                     (None, None) => 0.0,
                 };
                 [gone; 3]
@@ -294,20 +319,30 @@ impl Scene<'_> {
             .steps
             .iter()
             .any(|s| s.purpose == job::Purpose::Cover || s.until == Some(Until::Covered));
-        let metal = self
-            .plan
-            .bath(&self.plan.steps[n])
-            .and_then(|b| b.lays.as_ref());
-        if let Some(metal) = metal.filter(|_| !covers) {
-            for piece in &mut rest.pieces {
-                let hung = left.is_some_and(|l| l.pieces.iter().any(|p| p.id == piece.id));
-                if hung && matches!(piece.base, Some(job::Base::Nonconductor(_))) {
-                    piece.base = Some(job::Base::Metal(job::Stock {
-                        id: metal.id.clone(),
-                        thickness: None,
-                    }));
-                }
+        let metals = layer_metals(self.plan);
+        let each = self.plan.pieces.iter().enumerate();
+        for (p, planned) in each.filter(|_| !self.plan.etches()) {
+            let Some(piece) = rest.pieces.iter_mut().find(|r| r.id == planned.id) else {
+                continue;
+            };
+            let own = left.and_then(|l| l.pieces.iter().find(|l| l.id == planned.id));
+            let gone = own.map_or(0.0, |l| l.lost.likely.si());
+            let on = self.had.real[p].all - gone;
+            let coat = matches!(piece.base, Some(job::Base::Nonconductor(_)));
+            let lies = if coat {
+                // Under a thin first layer the coat may show again.
+                !covers && on >= THIN.si()
+            } else {
+                !self.bared(&planned.id)
+            };
+            if let Some(metal) = self.topmost(p, own, &metals).filter(|_| lies) {
+                piece.base = Some(job::Base::Metal(job::Stock {
+                    id: metal.to_owned(),
+                    thickness: None,
+                }));
             }
+            let grown = planned.grown.si() + if on > 0.0 { on } else { 0.0 };
+            piece.grown = Some(Thickness::from_si(grown)).filter(|t| t.si() > 0.0);
         }
         for (m, step) in rest.steps.iter_mut().enumerate() {
             if plan
@@ -333,6 +368,34 @@ impl Scene<'_> {
         rest
     }
 
+    /// Whether a piece was filed down to its base somewhere.
+    fn bared(&self, id: &str) -> bool {
+        match &self.asked.what {
+            Accident::Filed { piece, area, .. } => {
+                let step = self.plan.steps.last();
+                let mut hung = step.into_iter().flat_map(|s| &s.vessels);
+                let first = hung.find_map(|v| v.pieces.first());
+                let first = first.map(|p| self.plan.pieces[*p].id.as_str());
+                area.is_some() && piece.as_deref().or(first) == Some(id)
+            }
+            Accident::PowerCut { .. } | Accident::Reversed { .. } => false,
+        }
+    }
+
+    /// The metal that lies on top of a piece all over: of the layer being laid, if some of it surely is left, else of the one
+    /// under it.
+    fn topmost<'m>(&self, p: usize, own: Option<&LeftOn>, metals: &[&'m str]) -> Option<&'m str> {
+        let layers = self.plan.layers;
+        let last = layers - 1;
+        (0..layers).rev().find_map(|l| {
+            let there = match own.filter(|_| l == last) {
+                Some(left) => left.left.low.si(),
+                None => si(self.had.layers[p * layers + l].mean),
+            };
+            metals.get(l).copied().filter(|_| there > 0.0)
+        })
+    }
+
     /// What a step of the remaining job aims at; `n` are the step it happened in and this one.
     fn aim(
         &self,
@@ -356,15 +419,18 @@ impl Scene<'_> {
         };
         let over = |t: f64| if t > 0.0 { t } else { 0.0 };
         let etches = self.plan.etches();
+        // Of the layer being laid alone.
+        let layers = self.plan.layers;
+        let here = || self.had.layers.iter().skip(layers - 1).step_by(layers);
         let until = match plan.steps[m].until {
             Some(PlanUntil::Mean(t)) => Until::Mean(Thickness::from_si(over(t.si() - kept))),
             Some(PlanUntil::Thinnest(t)) => {
-                let thin = self.had.pieces.iter().filter_map(|p| p.thinnest);
+                let thin = here().filter_map(|l| l.thinnest);
                 let thin = thin.reduce(|a, b| if b < a { b } else { a });
                 Until::Thinnest(Thickness::from_si(over(t.si() - si(thin) * share)))
             }
             Some(PlanUntil::Mass(t)) if !etches => {
-                let each = self.plan.pieces.iter().zip(&self.had.pieces);
+                let each = self.plan.pieces.iter().zip(here());
                 let had: f64 = each.map(|(p, r)| f64::from(p.count) * si(r.mass)).sum();
                 Until::Mass(Mass::from_si(over(t.si() - had * share)))
             }

@@ -7,6 +7,7 @@ pub mod attend;
 pub mod bath;
 pub mod own;
 pub mod piece;
+pub mod room;
 pub mod step;
 pub mod supply;
 pub mod tree;
@@ -27,6 +28,7 @@ pub use piece::{
     Area, Artwork, Base, Coat, Coated, Contact, Extent, Faces, Fit, Hanger, Lead, Method, Model,
     Moment, Part, Piece, Resist, Sides, Stock,
 };
+pub use room::{Draught, Room};
 pub use step::{Drive, InBath, Purpose, Step, Until, Use, Wear};
 pub use supply::{Bench, FixedSetting, Supply, VoltBench};
 
@@ -60,6 +62,9 @@ pub struct Job {
     pub effects: Effects,
     /// Where the work is done.
     pub place: Place,
+    /// The room the baths stand in.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub room: Option<Room>,
     /// For rules that differ between countries.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub country: Option<String>,
@@ -90,6 +95,7 @@ impl Default for Job {
             spreads: Vec::new(),
             effects: Effects::default(),
             place: Place::default(),
+            room: None,
             country: None,
             prices: Vec::new(),
             class: None,
@@ -236,6 +242,7 @@ fn read_into(value: &Value, problems: &mut Problems) -> Option<Job> {
                 problems,
             )
             .unwrap_or_default(),
+        room: room::read(&mut node, problems),
         country: node.text("country", problems),
         prices: prices(node.list("prices", problems), problems),
         class: class(&mut node, problems),

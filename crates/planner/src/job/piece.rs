@@ -7,7 +7,9 @@ use crate::problem::{Accepted, Problem, ProblemKind};
 use crate::value::Named;
 use field::Opening;
 use geometry::{Contradiction, Limit, Shape};
-use quantity::{Fraction, Length, Quantity, Ratio, Resistance, SheetResistance, Time, WorkArea};
+use quantity::{
+    Fraction, Length, Quantity, Ratio, Resistance, SheetResistance, Thickness, Time, WorkArea,
+};
 use serde::Serialize;
 use serde_json::Value;
 
@@ -28,6 +30,9 @@ pub struct Piece {
     /// What it is made of.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub base: Option<Base>,
+    /// Layer already on it, the mean of all metals: an area that grows is counted from there, and so is a bore.
+    #[serde(rename = "grown_m", skip_serializing_if = "Option::is_none")]
+    pub grown: Option<Thickness>,
     /// Open share of a masked sheet.
     #[serde(rename = "open_frac", skip_serializing_if = "Option::is_none")]
     pub open: Option<Fraction>,
@@ -349,6 +354,7 @@ fn read(id: String, mut node: Node<'_>, problems: &mut Problems) -> Option<Piece
             .group("extent", problems)
             .and_then(|n| extent(n, problems)),
         base: base(&mut node, problems),
+        grown: node.number(&fields::GROWN, problems),
         open: node.number(&fields::OPEN, problems),
         hanger: node
             .group("hanger", problems)

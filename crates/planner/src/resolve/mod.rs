@@ -2,6 +2,7 @@
 
 mod bath;
 mod piece;
+mod room;
 mod stage;
 mod step;
 mod supply;
@@ -45,6 +46,7 @@ pub fn resolve(catalogue: &Catalogue, job: &Job, problems: &mut Vec<Problem>) ->
     let baths = r.baths();
     let pieces = r.pieces(&baths);
     let baths = r.with_metals(baths, &pieces);
+    let room = r.room(&baths);
     let (bench, volts, fixed) = r.supply();
     let display = r.display(bench.as_ref());
     let start = job
@@ -56,6 +58,7 @@ pub fn resolve(catalogue: &Catalogue, job: &Job, problems: &mut Vec<Problem>) ->
         steps: Vec::new(),
         stages: Vec::new(),
         baths,
+        room,
         layers: 1,
         bench,
         volts,

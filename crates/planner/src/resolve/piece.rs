@@ -113,6 +113,7 @@ impl Resolver<'_> {
             count: piece.count,
             surface,
             factor,
+            grown: piece.grown.unwrap_or_else(|| Thickness::um(0.0)),
             wires,
             rows,
             own_ratio,

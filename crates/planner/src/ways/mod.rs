@@ -186,7 +186,7 @@ impl Search<'_> {
     fn candidates(&mut self) {
         use LimitKind as L;
         match self.limit.kind {
-            L::AboveWindow => {
+            L::AboveWindow | L::EtchTooFast => {
                 self.stir();
                 self.lower_density("highest");
             }
@@ -195,7 +195,7 @@ impl Search<'_> {
                 self.stir();
                 self.advised();
             }
-            L::BelowWindow => {
+            L::BelowWindow | L::EtchTooSlow => {
                 self.raise_density("lowest");
                 self.batches();
                 self.series();

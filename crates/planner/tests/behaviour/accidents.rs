@@ -262,6 +262,171 @@ fn pieces_that_left_are_no_part_of_what_remains() {
     assert_eq!(answer["stages"][1]["starts"]["known"]["after_s"], 3600.0);
 }
 
+/// A bare copper wire of 0.8 mm, 10 cm of it in the bath, ten hours at 50 mA; areas grow.
+fn wire() -> Value {
+    with(
+        ring(),
+        &[
+            (
+                "/pieces/0/extent",
+                json!({"parts": [{"id": "a", "shape": {"rod": {"diameter_m": 0.0008, "length_m": 0.1, "ends": "covered"}}}]}),
+            ),
+            ("/pieces/0/base", json!({"metal": {"id": "Cu"}})),
+            ("/steps/0/drive", json!({"current_A": 0.05})),
+            ("/steps/0/until", json!({"time_s": 36000})),
+            ("/effects", json!({"growth": "on", "contacts": "off"})),
+        ],
+    )
+}
+
+/// Copper volume of an ampere second at 0.98 of 1.18549 g/Ah, 8.96 g/cm3.
+const PER_CHARGE: f64 = 1.18549e-3 / 3600.0 / 8960.0;
+
+/// A wire of radius r with a volume v on a length l has r1 = sqrt(r^2 + v / (pi l)) (geometry).
+fn around(r: f64, volume: f64) -> f64 {
+    (r * r + volume / (core::f64::consts::PI * 0.1)).sqrt()
+}
+
+#[test]
+fn what_remains_goes_on_from_the_area_that_has_grown() {
+    let answer = after(&wire(), "s1", 18000.0, json!({"power_cut": {"gap_s": 10}}));
+    let had = around(0.0004, 0.05 * 18000.0 * 0.98 * PER_CHARGE);
+    let end = around(0.0004, 0.05 * 36000.0 * 0.98 * PER_CHARGE);
+    let at = |pointer: &str| number(&answer, pointer);
+    assert!(close(
+        at("/after/pieces/0/had/likely_m"),
+        had - 0.0004,
+        1e-4
+    ));
+    assert!(close(at("/pieces/0/mean/known/likely_m"), end - had, 1e-4));
+    let area = 2.0 * core::f64::consts::PI * had * 0.1;
+    assert!(close(at("/pieces/0/area/known/likely_m2"), area, 1e-6));
+    assert!(close(
+        at("/steps/0/density/known/likely_A_per_m2"),
+        0.05 / area,
+        1e-6
+    ));
+    // Without growing areas a wire is as it was bent.
+    let flat = with(wire(), &[("/effects/growth", json!("off"))]);
+    let flat = after(&flat, "s1", 18000.0, json!({"power_cut": {"gap_s": 10}}));
+    let bare = core::f64::consts::PI * 0.0008 * 0.1;
+    assert!(close(
+        number(&flat, "/pieces/0/area/known/likely_m2"),
+        bare,
+        1e-9
+    ));
+}
+
+/// Reversed or filed, a metal's volume comes off a wire that is thicker by now.
+#[test]
+fn what_goes_from_a_wire_goes_from_its_grown_area() {
+    let had = around(0.0004, 0.05 * 18000.0 * 0.98 * PER_CHARGE);
+    let lost = |what: Value, volume: f64| {
+        let answer = after(&wire(), "s1", 18000.0, what);
+        let (got, want) = (
+            number(&answer, "/after/pieces/0/lost/likely_m"),
+            had - around(had, -volume),
+        );
+        assert!(close(got, want, 1e-3), "{got}, want {want}");
+    };
+    lost(
+        json!({"reversed": {"for_s": 3600}}),
+        0.05 * 3600.0 * PER_CHARGE,
+    );
+    lost(json!({"filed": {"mass_kg": 0.0001}}), 0.0001 / 8960.0);
+}
+
+/// A bore of 17.6 mm that is to grow by 0.1 mm on all sides twice.
+#[test]
+fn a_bore_goes_on_growing_shut_from_where_it_was() {
+    let answer = after(&ring(), "s1", 36000.0, json!({"power_cut": {"gap_s": 10}}));
+    let bore = number(&answer, "/pieces/0/bore_after/known/likely_m");
+    assert!(close(bore, 0.0176 - 2.0 * 0.0002, 1e-9), "{bore}");
+}
+
+/// Nickel silver goes into acid copper only under a copper from citrate (the catalogue's row): by then it lies under it.
+#[test]
+fn the_base_of_what_remains_is_the_metal_that_lies_on_it() {
+    let plan = with(
+        base(),
+        &[
+            ("/pieces/0/base", json!({"metal": {"id": "C75200"}})),
+            (
+                "/baths",
+                json!([{"id": "b0", "solution": "cu_citrate"}, {"id": "b1", "solution": "cu_acid_form"}]),
+            ),
+            (
+                "/steps",
+                json!([
+                    {"id": "s0", "in": [{"bath": "b0", "pieces": ["p1"]}], "kind": "electroplate",
+                        "drive": {"density_A_per_m2": 50}, "until": {"mean_m": 2e-6}},
+                    {"id": "s1", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroform",
+                        "drive": {"density_A_per_m2": 120}, "until": {"mean_m": 2e-4}},
+                ]),
+            ),
+        ],
+    );
+    let strike = |answer: &Value| answer["limits"].to_string().contains("needs_strike");
+    assert!(!strike(&ask_plan(&plan)));
+    for (what, shows) in [
+        (json!({"power_cut": {"gap_s": 10}}), false),
+        (json!({"power_cut": {}}), false),
+        (json!({"filed": {"mass_kg": 1e-5}}), false),
+        // Down to the base: it must be covered anew.
+        (json!({"filed": {"area_m2": 1e-5}}), true),
+    ] {
+        let answer = after(&plan, "s1", 7200.0, what.clone());
+        assert_eq!(answer["problems"], json!([]), "{what}");
+        assert_eq!(strike(&answer), shows, "{what}");
+    }
+    // Alone in acid copper it needs one, whatever lies on it by accident: until something surely does.
+    let alone = with(
+        base(),
+        &[("/pieces/0/base", json!({"metal": {"id": "C75200"}}))],
+    );
+    assert!(strike(&ask_plan(&alone)));
+    assert!(strike(&after(
+        &alone,
+        "s1",
+        0.0,
+        json!({"power_cut": {"gap_s": 10}})
+    )));
+    let gone = after(&alone, "s1", 600.0, json!({"reversed": {"for_s": 6000}}));
+    assert!(strike(&gone), "nothing is left on it");
+}
+
+/// A layer's thinnest place and mass are counted for that layer alone, not for what lies under it.
+#[test]
+fn what_remains_of_a_second_layer_is_its_own() {
+    for until in [json!({"thinnest_m": 1e-6}), json!({"mass_kg": 5e-6})] {
+        let plan = with(
+            finish_base(),
+            &[
+                ("/place", json!("shop")),
+                (
+                    "/baths",
+                    json!([{"id": "b0", "solution": "cu_acid_form", "counter": {"distance_m": 0.05}},
+                        {"id": "b1", "solution": "au_sulfite", "counter": {"material": "platinised_titanium", "distance_m": 0.05}}]),
+                ),
+                (
+                    "/steps",
+                    json!([
+                        {"id": "s0", "in": [{"bath": "b0", "pieces": ["p1"]}], "kind": "electroform",
+                            "drive": {"density_A_per_m2": 100}, "until": {"mean_m": 1e-4}},
+                        {"id": "s1", "in": [{"bath": "b1", "pieces": ["p1"]}], "kind": "electroplate",
+                            "drive": {"density_A_per_m2": 30}, "until": until},
+                    ]),
+                ),
+            ],
+        );
+        let whole = number(&ask_plan(&plan), "/steps/1/time/known/likely_s");
+        let answer = after(&plan, "s1", whole / 2.0, json!({"power_cut": {"gap_s": 5}}));
+        assert_eq!(answer["problems"], json!([]));
+        let rest = number(&answer, "/steps/0/time/known/likely_s");
+        assert!(close(rest, whole / 2.0, 1e-6), "{rest} of {whole}");
+    }
+}
+
 #[test]
 fn an_accident_that_cannot_be_is_a_problem() {
     let cases = [
@@ -357,6 +522,35 @@ fn an_accident_that_cannot_be_is_a_problem() {
 
 proptest! {
     #![proptest_config(config(60))]
+
+    /// A current that was away for ten seconds changes nothing: what was there and what remains are the whole.
+    #[test]
+    fn a_short_cut_splits_a_run_and_changes_nothing(
+        mm in 0.3..3.0f64, cm in 1.0..20.0f64, flat in 1e-4..1e-2f64, amperes in 0.01..2.0f64, part in 0.0..1.0f64,
+        hours in 1.0..30.0f64, growth in any::<bool>(),
+    ) {
+        let seconds = hours * 3600.0;
+        let mut plan = wire();
+        plan["effects"]["growth"] = json!(if growth { "on" } else { "off" });
+        plan["pieces"] = json!([
+            {"id": "p1", "count": 2, "hanger": {"wire_d_m": 0.0008, "wet_m": 0.02}, "extent": {"parts": [{"id": "a",
+                "shape": {"rod": {"diameter_m": mm / 1000.0, "length_m": cm / 100.0, "ends": "covered"}}}]}},
+            {"id": "p2", "extent": {"area": {"one_side_m2": flat}}}]);
+        plan["steps"][0]["in"][0]["pieces"] = json!(["p1", "p2"]);
+        plan["steps"][0]["drive"] = json!({"current_A": amperes});
+        plan["steps"][0]["until"] = json!({"time_s": seconds});
+        let whole = ask_plan(&plan);
+        let answer = after(&plan, "s1", seconds * part, json!({"power_cut": {"gap_s": 10}}));
+        prop_assert_eq!(&answer["problems"], &json!([]));
+        for n in 0..2 {
+            let mean = format!("/pieces/{n}/mean/known/likely_m");
+            let had = number(&answer, &format!("/after/pieces/{n}/had/likely_m"));
+            let (sum, want) = (had + number(&answer, &mean), number(&whole, &mean));
+            prop_assert!(close(sum, want, 1e-9), "p{}: {sum}, want {want}", n + 1);
+        }
+        let charge = number(&answer, "/charge/known/likely_C");
+        prop_assert!(close(charge, amperes * seconds * (1.0 - part), 1e-9));
+    }
 
     /// Whatever happens to whatever job: nothing is left that was not there, and what remains is no longer than the whole
     /// where nothing was lost.

@@ -7,10 +7,10 @@ use geometry::Shape;
 use planner::FieldPath;
 use planner::fields::{self, CountField, Field};
 use planner::job::{
-    Area, Artwork, Assume, Attend, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter, Drive,
-    Effects, Extent, Faces, Fit, FixedSetting, Form, Hanger, Holds, InBath, Job, Lead, Method,
-    Moment, Own, OwnAlloy, OwnPart, OwnSolution, Part, Piece, Place, Price, Purpose, SpreadAt,
-    Start, Step, Stock, Supply, Switch, Until, Use, VoltBench, Wear, piece,
+    Area, Artwork, Assume, Attend, Base, Bath, Bench, Class, Coat, Coated, Contact, Counter,
+    Draught, Drive, Effects, Extent, Faces, Fit, FixedSetting, Form, Hanger, Holds, InBath, Job,
+    Lead, Method, Moment, Own, OwnAlloy, OwnPart, OwnSolution, Part, Piece, Place, Price, Purpose,
+    Room, SpreadAt, Start, Step, Stock, Supply, Switch, Until, Use, VoltBench, Wear, piece,
 };
 use planner::uses;
 use proptest::option::of;
@@ -413,6 +413,7 @@ fn plannable_piece(bathed: &Bathed) -> BoxedStrategy<Piece> {
                     count,
                     extent: Some(extent),
                     base,
+                    grown: None,
                     open,
                     hanger,
                     contact: None,
@@ -439,10 +440,12 @@ fn any_piece() -> BoxedStrategy<Piece> {
                 of(artwork()),
                 of(moment()),
                 of(moment()),
+                of(within(&fields::GROWN)),
             )
         })
         .prop_map(
-            |(piece, known, open, contact, artwork, joins, leaves)| Piece {
+            |(piece, known, open, contact, artwork, joins, leaves, grown)| Piece {
+                grown,
                 extent: piece.extent.filter(|_| known),
                 open,
                 contact: contact.map(|(contact, lead)| Contact {
@@ -814,6 +817,7 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
             of(attend()),
             any::<bool>(),
             prop::bool::weighted(0.3),
+            of(room()),
         ),
     )
         .prop_map(
@@ -826,7 +830,7 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
                 spreads,
                 price,
                 (alloy, all),
-                (start, attend, covers, covered),
+                (start, attend, covers, covered, room),
             )| {
                 let (pieces, mut steps) = put_together(pieces, steps);
                 let coated = |p: &Piece| matches!(p.base, Some(Base::Nonconductor(_)));
@@ -867,10 +871,29 @@ fn job_in(bathed: &Bathed) -> BoxedStrategy<Job> {
                         .collect(),
                     start: Some(start),
                     attend,
+                    room,
                     ..Job::default()
                 }
             },
         )
+        .boxed()
+}
+
+fn room() -> BoxedStrategy<Room> {
+    (
+        of(within(&fields::ROOM_TEMPERATURE)),
+        of(within(&fields::HUMIDITY)),
+        of(select(vec![
+            Draught::Still,
+            Draught::Light,
+            Draught::Strong,
+        ])),
+    )
+        .prop_map(|(temperature, humidity, draught)| Room {
+            temperature,
+            humidity,
+            draught,
+        })
         .boxed()
 }
 

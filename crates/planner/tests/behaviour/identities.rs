@@ -363,11 +363,17 @@ fn every_input_says_where_it_comes_from(job: &Job, answer: &Value) {
             "cell_volts",
             "batch",
         ];
+        let usual = job.room.clone().unwrap_or_default();
+        let of_the_room = match at {
+            "room/temperature" => usual.temperature.is_none(),
+            "room/humidity" => usual.humidity.is_none(),
+            _ => false,
+        };
         let of_the_bath = at
             .strip_prefix("baths/b1/")
             .is_some_and(|name| catalogues.contains(&name));
         let origin = &input["origin"];
-        if (of_the_bath || at.ends_with("/covering")) && !own {
+        if (of_the_bath || of_the_room || at.ends_with("/covering")) && !own {
             let names_it = origin["work"].is_string()
                 || (origin.is_string() && *origin != "given" && *origin != "assumed");
             assert!(names_it, "{input}");

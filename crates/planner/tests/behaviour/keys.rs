@@ -40,7 +40,7 @@ const UNITS: &[&str] = &[
     "kg_per_m2",
 ];
 
-fn ends_in_its_unit(tree: &Value, of: &str) {
+pub fn ends_in_its_unit(tree: &Value, of: &str) {
     walk(tree, "", &mut |at, value| {
         if !value.is_number() {
             return;

@@ -1,6 +1,7 @@
 //! The behaviour of the planner, at its boundary: a line of text in, an answer out.
 
 mod accidents;
+mod asked;
 mod bar;
 mod bench_clock;
 mod bench_side;

@@ -43,6 +43,7 @@ impl Reader<'_> {
             count: self.count(&fields::COUNT, at::COUNT).unwrap_or(1),
             extent,
             base: self.base(),
+            grown: None,
             open: if etches {
                 self.number(&fields::OPEN, at::OPEN)
             } else {
