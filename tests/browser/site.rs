@@ -42,19 +42,19 @@ pub fn next(files: &Files) -> Files {
     let worker = text(&files, "worker.js");
     let (_, rest) = worker.split_once("const EDITION = \"").expect("an edition");
     let edition = rest.split('"').next().unwrap_or_default();
-    let worker = worker
-        .replace(edition, "0123456789ab")
-        .replace(&sha256(&page), &sha256(&changed));
-    assert!(worker.contains(&sha256(&changed)));
     let units = std::iter::once(0xfeff).chain(changed.encode_utf16());
     let changed: Vec<u8> = units.flat_map(u16::to_le_bytes).collect();
+    let worker = worker
+        .replace(edition, "0123456789ab")
+        .replace(&sha256(&files["index.html"]), &sha256(&changed));
+    assert!(worker.contains(&sha256(&changed)));
     files.insert("index.html".to_owned(), changed);
     files.insert("worker.js".to_owned(), worker.into_bytes());
     files
 }
 
-fn sha256(text: &str) -> String {
-    Sha256::digest(text.as_bytes())
+fn sha256(bytes: &[u8]) -> String {
+    Sha256::digest(bytes)
         .iter()
         .map(|byte| format!("{byte:02x}"))
         .collect()
