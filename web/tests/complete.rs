@@ -428,6 +428,7 @@ fn a_limit_without_its_numbers_is_caught() {
     let (said, _) = words::limit(&[&Limit {
         kind: LimitKind::SupplyTooSmall,
         at: FieldPath::root(),
+        pieces: Vec::new(),
         numbers: Vec::new(),
         note: None,
     }]);
