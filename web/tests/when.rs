@@ -62,6 +62,7 @@ fn shown(state: &State) -> Shown {
         start: read.job.start,
         core: "",
         baths: Vec::new(),
+        printed: words::number::printed(),
     }
 }
 
