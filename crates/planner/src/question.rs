@@ -183,7 +183,9 @@ pub fn answer_tree(catalogue: &Catalogue, tree: &Value) -> Answer {
 }
 
 /// What answers a question that is a job and nothing else.
-fn about(word: &str) -> Option<fn(&Catalogue, &Job, Vec<Problem>) -> Answer> {
+type OfJob = fn(&Catalogue, &Job, Vec<Problem>) -> Answer;
+
+fn about(word: &str) -> Option<OfJob> {
     match word {
         "plan" => Some(answer_with),
         "batches" => Some(asked::batches_of),
