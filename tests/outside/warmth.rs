@@ -225,11 +225,8 @@ fn a_room_that_nobody_described_is_said_to_be_assumed() {
         json!(["room/temperature", "room/humidity", "room/draught"])
     );
     let input = |answer: &Value, at: &str| {
-        let all = answer["inputs"].as_array().into_iter().flatten();
-        all.filter(|i| i["at"] == at)
-            .cloned()
-            .next()
-            .unwrap_or_default()
+        let mut all = answer["inputs"].as_array().into_iter().flatten();
+        all.find(|i| i["at"] == at).cloned().unwrap_or_default()
     };
     let warm = input(&answer, "room/temperature");
     assert_eq!(warm["origin"], "common_practice", "{warm}");
