@@ -27,6 +27,7 @@ const UNITS: &[&str] = &[
     "ohm_m2",
     "S_per_m",
     "money_per_kg",
+    "money",
     "frac",
     "ratio",
     "count",
