@@ -76,6 +76,13 @@ pub fn advise(plan: &mut Plan) -> Vec<Option<Ruling>> {
             continue;
         }
         if let Some((i, ruling)) = advised(plan, n, &inputs) {
+            let (i, ruling) = match within_supply(plan, n, &inputs, i) {
+                Some(less) => {
+                    plan.steps[n].beyond_supply = Some(i);
+                    (less, Ruling::Supply)
+                }
+                None => (i, ruling),
+            };
             plan.steps[n].drive = Some(PlanDrive::Density(i));
             rulings[n] = Some(ruling);
         }
@@ -99,17 +106,25 @@ fn advised(plan: &Plan, n: usize, inputs: &Inputs) -> Option<(CurrentDensity, Ru
             }
         }
     }
-    if let Some(highest) = plan.bench.as_ref().and_then(|b| b.highest) {
-        let hung = &plan.stages[plan.first_stage(n)?].hung;
-        let areas = hung.iter().map(|h| out.bare_area(h));
-        let least = areas.reduce(|a, b| if b < a { b } else { a });
-        // Nothing known hangs there: nothing to divide by.
-        let least = least.filter(|a| a.si() > 0.0)?;
-        if (best.0 * least).si() > highest.si() {
-            best = (highest / least, Ruling::Supply);
-        }
-    }
     Some(best)
+}
+
+/// The density of all that the supply gives, where `i` asks for more.
+fn within_supply(
+    plan: &Plan,
+    n: usize,
+    inputs: &Inputs,
+    i: CurrentDensity,
+) -> Option<CurrentDensity> {
+    let highest = plan.bench.as_ref()?.highest?;
+    let mut out = Run::for_plan(plan);
+    out.measure(plan, inputs);
+    let hung = &plan.stages[plan.first_stage(n)?].hung;
+    let areas = hung.iter().map(|h| out.bare_area(h));
+    // Nothing known hangs there: nothing to divide by.
+    let least = areas.reduce(|a, b| if b < a { b } else { a })?;
+    let asks = (i * least).si();
+    (least.si() > 0.0 && asks > highest.si()).then(|| highest / least)
 }
 
 /// Density at the thickest place of the worst piece of a vessel.

@@ -9,7 +9,7 @@ use crate::hazards;
 use crate::job::{Base, Job, Lead, Piece, Place, Resist};
 use crate::meter;
 use crate::path::FieldPath;
-use crate::plan::{Plan, PlanBath, PlanPiece, PlanStep};
+use crate::plan::{Plan, PlanBath, PlanDrive, PlanPiece, PlanStep};
 use crate::run::{BathRun, PieceRun, Run, StepRun};
 use crate::sessions;
 use crate::value::Named;
@@ -46,7 +46,9 @@ pub fn limits(job: &Job, plan: &Plan, likely: &Run) -> Vec<Limit> {
                 note: None,
             });
         };
-        supply(plan, run, &mut |kind, numbers| add(&mut all, kind, numbers));
+        supply(plan, step, run, &mut |kind, numbers| {
+            add(&mut all, kind, numbers)
+        });
         densities(plan, likely, n, &at, &mut all);
         volts(plan, step, run, &mut |kind, numbers| {
             add(&mut all, kind, numbers);
@@ -219,18 +221,28 @@ fn runs_low(plan: &Plan, bath: &PlanBath, run: &BathRun) -> Option<Limit> {
         })
 }
 
-fn supply(plan: &Plan, run: &StepRun, add: &mut impl FnMut(LimitKind, Vec<Named>)) {
+fn supply(
+    plan: &Plan,
+    step: &PlanStep,
+    run: &StepRun,
+    add: &mut impl FnMut(LimitKind, Vec<Named>),
+) {
     let (Some(bench), Some(wanted), Some(set)) = (&plan.bench, run.wanted, run.set) else {
         return;
     };
     // Half a display step is rounding, not a limit.
     let slack = 1.0 + 1e-9;
+    // What the supply allows to be advised is not yet what would be right.
+    let right = match (step.beyond_supply, step.drive) {
+        (Some(all), Some(PlanDrive::Density(less))) => wanted * (all.si() / less.si()),
+        _ => wanted,
+    };
     if let Some(highest) = bench.highest
-        && wanted.si() > highest.si() * slack
+        && right.si() > highest.si() * slack
     {
         add(
             LimitKind::SupplyTooSmall,
-            vec![Named::new("wanted", wanted), Named::new("highest", highest)],
+            vec![Named::new("wanted", right), Named::new("highest", highest)],
         );
     }
     if let Some(lowest) = bench.lowest

@@ -289,6 +289,8 @@ pub struct PlanStep {
     pub temperature: Option<Temperature>,
     /// What is set.
     pub drive: Option<PlanDrive>,
+    /// The density that would have been advised, where the supply gives less.
+    pub beyond_supply: Option<CurrentDensity>,
     /// When it ends.
     pub until: Option<PlanUntil>,
     /// What the use asks for.

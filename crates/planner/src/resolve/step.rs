@@ -55,6 +55,7 @@ impl Resolver<'_> {
             stirring: step.stirring,
             temperature: step.temperature,
             drive,
+            beyond_supply: None,
             until,
             use_band,
             ceiling: step.ceiling,

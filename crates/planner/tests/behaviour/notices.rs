@@ -369,3 +369,34 @@ fn a_caution_of_several_pieces_or_vessels_is_said_once_at_each_place() {
     assert_eq!(at("heater_in_bath"), [json!("steps/s1")]);
     assert_eq!(at("coat_fumes"), [json!("pieces/p1"), json!("pieces/p2")]);
 }
+
+/// What would be right is what a larger supply would be told, whether or not the area grows before the step begins.
+#[test]
+fn a_small_supply_is_held_against_what_would_be_advised_without_it() {
+    let advised = |growth: &str, highest: f64| {
+        let mut plan = base();
+        plan["steps"][0]["drive"] = json!("advised");
+        plan["effects"] = json!({ "growth": growth });
+        plan["supply"] = json!({"constant_current": {"highest_A": highest}});
+        ask_plan(&plan)
+    };
+    let small = |answer: &Value| {
+        list(answer, "limits")
+            .find(|l| l["kind"] == "supply_too_small")
+            .cloned()
+    };
+    for growth in ["on", "off"] {
+        let free = advised(growth, 10.0);
+        assert_eq!(small(&free), None);
+        let wanted = free["steps"][0]["current"]["known"]["wanted"]["likely_A"].as_f64();
+        let wanted = wanted.expect("a current");
+        let said = small(&advised(growth, wanted / 2.0)).expect("a limit");
+        let said = said["numbers"][0]["value_A"]
+            .as_f64()
+            .expect("what would be right");
+        assert!(
+            (said / wanted - 1.0).abs() < 1e-9,
+            "{growth}: {said} for {wanted}"
+        );
+    }
+}
