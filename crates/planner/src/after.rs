@@ -4,11 +4,11 @@ mod left;
 
 pub use left::answer;
 
-use crate::asked::with_job;
 use crate::fields;
 use crate::job::tree::{Node, Problems};
 use crate::job::{self, Job};
 use crate::path::FieldPath;
+use crate::question::with_job;
 use crate::reentry::Reentry;
 use quantity::{Current, Mass, Range, Thickness, Time, WorkArea};
 use serde::Serialize;

@@ -466,6 +466,16 @@ pub struct Etched {
     pub section: Option<Section>,
 }
 
+/// What is thinner is gone: a thousandth of a micron, far under what arithmetic leaves of a sheet that is etched away.
+const THROUGH: Length = Length::of_si(1e-9);
+
+impl Etched {
+    /// Whether nothing is left under the floor.
+    pub fn through(&self) -> bool {
+        self.left.known().is_some_and(|l| l.likely < THROUGH)
+    }
+}
+
 /// A section through an etched sheet, at the likely values.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize)]
 pub struct Section {

@@ -6,11 +6,12 @@ use crate::answering::answer_with;
 use crate::batches::{Batches, batches};
 use crate::fair::{FairShare, fair_share};
 use crate::fields;
-use crate::job::tree::{Node, Problems};
+use crate::job::tree::Problems;
 use crate::job::{self, Job};
 use crate::narrowing::{Narrowed, narrowing};
 use crate::path::FieldPath;
-use crate::problem::{Problem, ProblemKind};
+use crate::problem::Problem;
+use crate::question::with_job;
 use crate::value::{Absence, Because, Maybe};
 use crate::ways::{GAUGE, WayOut, thief_of, ways_out};
 use chemistry::Catalogue;
@@ -155,24 +156,4 @@ pub fn read_thief(value: &Value, problems: &mut Problems) -> Option<ThiefOf> {
         job: job?,
         wire,
     })
-}
-
-/// A question about a job: its format is known, and the job is read at its own addresses.
-pub(crate) fn with_job<'a>(
-    value: &'a Value,
-    problems: &mut Problems,
-) -> Option<(Node<'a>, Option<Job>)> {
-    let mut node = Node::new(value, FieldPath::root(), problems)?;
-    if !job::format_is_known(&mut node, problems) {
-        return None;
-    }
-    if !node.has("job") {
-        problems.push(Problem::at(FieldPath::new("job"), ProblemKind::Missing));
-    }
-    let job = node.get("job").and_then(|inner| {
-        let (job, more) = job::read(inner);
-        problems.extend(more);
-        job
-    });
-    Some((node, job))
 }

@@ -1,9 +1,10 @@
 //! Fair share: when each piece leaves so that all have the same layer, whenever they joined and however well they touch.
 
+use crate::answer::Answer;
 use crate::job::{Job, Moment, Until};
 use crate::run::si;
 use crate::ways::Tried;
-use chemistry::Catalogue;
+use chemistry::{Catalogue, Process};
 use quantity::{Quantity, Thickness, Time};
 use serde::Serialize;
 
@@ -33,6 +34,26 @@ pub struct Lifted {
     /// After the step's start.
     #[serde(rename = "after_s")]
     pub after: Time,
+}
+
+/// Below this share two layers are the same.
+const ALIKE: f64 = 0.01;
+
+/// The mean that all pieces of a planned job could have: what its last step aims at, else what the piece has that gets least.
+/// None where they have the same already, in an etch, and where they hang in several vessels.
+pub fn common_mean(job: &Job, answer: &Answer) -> Option<Thickness> {
+    let last = job.steps.last()?;
+    if last.kind == Process::Etch || last.places.len() != 1 {
+        return None;
+    }
+    let means = || answer.pieces.iter().filter_map(|p| p.mean.known());
+    let each = means().map(|m| m.likely);
+    let least = each.reduce(|a, b| if b < a { b } else { a })?;
+    let differ = means().any(|m| m.likely > least * (1.0 + ALIKE));
+    differ.then_some(match last.until {
+        Some(Until::Mean(aim)) => aim,
+        _ => least,
+    })
 }
 
 /// The same layer on all: each piece leaves the last step when it has `mean`, the others go on. None where a piece that

@@ -202,6 +202,26 @@ fn question<'a>(tree: &'a Value, problems: &mut Problems) -> Option<(&'static st
     found
 }
 
+/// A question about a job: its format is known, and the job is read at its own addresses.
+pub(crate) fn with_job<'a>(
+    value: &'a Value,
+    problems: &mut Problems,
+) -> Option<(Node<'a>, Option<Job>)> {
+    let mut node = Node::new(value, FieldPath::root(), problems)?;
+    if !job::format_is_known(&mut node, problems) {
+        return None;
+    }
+    if !node.has("job") {
+        problems.push(Problem::at(FieldPath::new("job"), ProblemKind::Missing));
+    }
+    let job = node.get("job").and_then(|inner| {
+        let (job, more) = job::read(inner);
+        problems.extend(more);
+        job
+    });
+    Some((node, job))
+}
+
 /// The answer as its one line of text.
 pub fn answer_text(catalogue: &Catalogue, line: &str) -> String {
     to_line(&answer_line(catalogue, line))

@@ -6,19 +6,16 @@ use crate::parts::Fold;
 use crate::parts::list::items;
 use crate::state::{Action, layers, ways};
 use crate::words::{number, ways as said};
-use planner::fair::FairShare;
-use planner::job::{Job, Until};
-use planner::{Catalogue, Process, fair_share};
-use quantity::{Quantity, Thickness};
+use planner::fair::{FairShare, common_mean};
+use planner::{Catalogue, Job, fair_share};
 use std::rc::Rc;
 use yew::prelude::*;
 
-/// Below this share two layers are the same.
-const ALIKE: f64 = 0.01;
-
 /// The card, closed until asked for; nothing where the pieces get the same anyway, in several vessels or baths, and in an etch.
 pub fn fair(ask: &Ask, job: &Rc<Job>, shown: &Shown) -> Html {
-    let Some(mean) = wanted(ask, job, shown) else {
+    // With later layers the aim is of several metals.
+    let one = layers::ids(&ask.state.draft).is_empty();
+    let Some(mean) = common_mean(job, &shown.answer).filter(|_| one) else {
         return Html::default();
     };
     let (ask, job, shown) = (ask.clone(), job.clone(), shown.clone());
@@ -27,30 +24,6 @@ pub fn fair(ask: &Ask, job: &Rc<Job>, shown: &Shown) -> Html {
         share.map_or_else(Html::default, |share| inside(&ask, &shown, share))
     });
     html! { <Fold id="fair" title={said::FAIR} {body} /> }
-}
-
-/// What all are to have: what the plan aims at, else what the piece has that gets least.
-fn wanted(ask: &Ask, job: &Job, shown: &Shown) -> Option<Thickness> {
-    let last = job.steps.last()?;
-    let one = last.kind != Process::Etch
-        && last.places.len() == 1
-        && layers::ids(&ask.state.draft).is_empty();
-    let means: Vec<f64> = shown
-        .answer
-        .pieces
-        .iter()
-        .filter_map(|p| p.mean.known().map(|m| m.likely.si()))
-        .collect();
-    let least = means
-        .iter()
-        .copied()
-        .reduce(|a, b| if b < a { b } else { a })?;
-    let differ = means.iter().any(|m| *m > least * (1.0 + ALIKE));
-    let aim = match last.until {
-        Some(Until::Mean(aim)) => aim,
-        _ => Thickness::from_si(least),
-    };
-    (one && differ).then_some(aim)
 }
 
 fn inside(ask: &Ask, shown: &Shown, share: Option<FairShare>) -> Html {

@@ -4,6 +4,7 @@
 use crate::support::{ask_plan, close, number, with};
 use planner::batches::{Batches, FitBy};
 use planner::class::witness;
+use planner::fair::common_mean;
 use planner::{Catalogue, Job, answer, batches, fair_share, job, measure_first};
 use quantity::{Length, Quantity, Thickness};
 use serde_json::{Value, json};
@@ -219,6 +220,31 @@ fn a_fair_share_gives_all_the_same_layer() {
             assert!(close(of(2) - 3600.0, of(0), 1e-6));
         }
     }
+}
+
+/// What all pieces of a bar could have: what is aimed at, else what the latecomer gets; nothing where they are alike.
+#[test]
+fn what_all_could_have_is_the_aim_or_what_the_last_one_gets() {
+    let plan = |late: bool, until: Value| {
+        let mut plan = json!({"format": 1,
+            "pieces": [{"id": "p1", "extent": {"area": {"one_side_m2": 0.0014}}},
+                {"id": "p2", "extent": {"area": {"one_side_m2": 0.001}}}],
+            "baths": [{"id": "b1", "solution": "cu_acid_form", "counter": {"distance_m": 0.08}}],
+            "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1", "p2"]}], "kind": "electroform",
+                "drive": {"density_A_per_m2": 100}, "until": until}],
+            "effects": {"growth": "off", "contacts": "off"}});
+        if late {
+            plan["pieces"][1]["joins"] = json!({"step": "s1", "after_s": 3600});
+        }
+        let job = read(&plan);
+        let answered = answer(&Catalogue::standard(), &job);
+        common_mean(&job, &answered).map(Quantity::si)
+    };
+    // 13.231 um/h at 1 A/dm2 times 0.98 for nine hours of ten.
+    let nine = plan(true, json!({"time_s": 36000})).expect("they differ");
+    assert!(close(nine, 9.0 * 13.231e-6 * 0.98, 1e-3), "{nine}");
+    assert_eq!(plan(true, json!({"mean_m": 8e-5})), Some(8e-5));
+    assert_eq!(plan(false, json!({"time_s": 36000})), None);
 }
 
 #[test]

@@ -4,11 +4,7 @@ use super::{Shown, absence_of, likely};
 use crate::words::{self, number};
 use planner::Maybe;
 use planner::answer::{Etched, PieceAnswer};
-use quantity::Quantity;
 use yew::prelude::*;
-
-/// What is thinner, m, is gone: a thousandth of a micron.
-const THROUGH: f64 = 1e-9;
 
 /// What they will have.
 pub fn outcome(shown: &Shown) -> Html {
@@ -93,9 +89,8 @@ fn depth(etched: &Etched) -> Html {
     };
     let left = likely(&etched.left, number::millimetres);
     let (mut between, after) = words::etched(left.is_some());
-    let through = etched.left.known().is_some_and(|l| l.likely.si() < THROUGH);
-    let left = left.filter(|_| !through);
-    if through {
+    let left = left.filter(|_| !etched.through());
+    if etched.through() {
         between = words::THROUGH;
     }
     have(
