@@ -36,16 +36,20 @@ pub fn drawing(section: &Section, depth: Thickness, tone: &'static str) -> Html 
     let (left, right) = (opening / 2.0 * scale, width - opening / 2.0 * scale);
     let thick = sheet * scale;
     let drawn_film = larger(film * scale, 2.0);
-    // Room above for the film and for the words of a yardstick that stands on the sheet's lower face.
-    let top = larger(
-        larger(stick * scale - thick, 0.0) + 8.0,
-        34.0 - thick + drawn_film + 8.0,
-    );
+    // Room above for the film and for yardsticks and their words, which stand on the sheet's lower face.
+    let high = larger(stick * scale + 8.0, yardstick::room(sticks.len()));
+    let top = larger(high - thick, drawn_film + 8.0);
     let bottom = top + thick;
     let mut p = Picture::default();
     p.rect(tone, 0.0, top, width, thick);
+    // Where both sides just meet, half a unit more leaves no hair between them.
+    let meet = if section.sides > 1 && 2.0 * d * scale > thick - 0.5 {
+        0.5
+    } else {
+        0.0
+    };
     let mut side = |face: f64, down: f64| {
-        let (d, u) = (d * scale * down, u * scale);
+        let (d, u) = ((d * scale + meet) * down, u * scale);
         // The side of a groove is a quarter ellipse about the film's edge. A unit beyond the sheet, so that no hair of
         // it stays.
         let (turn, back, out, floor) = if down > 0.0 {

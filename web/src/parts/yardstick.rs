@@ -6,6 +6,8 @@ use quantity::Thickness;
 
 /// Where the yardsticks stand, and their words beside them.
 const BAR: f64 = 180.0;
+/// Height of the words of one: its name, its size.
+const WORDS: f64 = 38.0;
 
 /// The yardstick nearest in size, so that both can be seen.
 fn nearest(size: f64) -> usize {
@@ -31,6 +33,11 @@ pub fn beside(usual: f64, tallest: f64) -> Vec<(&'static str, f64)> {
     all
 }
 
+/// Height above their base that the words of so many need.
+pub fn room(sticks: usize) -> f64 {
+    WORDS * sticks as f64 + 8.0
+}
+
 /// Draws them upwards from `base` at `scale` units a micrometre.
 pub fn draw(picture: &mut Picture, sticks: &[(&'static str, f64)], base: f64, scale: f64) {
     let mut lowest = base + 6.0;
@@ -42,8 +49,8 @@ pub fn draw(picture: &mut Picture, sticks: &[(&'static str, f64)], base: f64, sc
             format!("M{:.1} {top:.1}h10m-5 0V{base:.1}m-5 0h10", x - 5.0),
         );
         // Words of the taller one stand above those of the lower one.
-        let y = if top + 14.0 > lowest - 30.0 {
-            lowest - 30.0
+        let y = if top + 14.0 > lowest - WORDS {
+            lowest - WORDS
         } else {
             top + 14.0
         };
