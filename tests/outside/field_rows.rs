@@ -3,7 +3,7 @@
 
 use crate::geometry_reference::shape_of;
 use crate::table::{Row as TableRow, rows};
-use field::{Arrangement, COLUMNS, Evenness, Opening, Row, ThinAt, evenness};
+use field::{Along, Arrangement, COLUMNS, Curve, Evenness, Opening, Row, ThinAt, evenness};
 use geometry::Shape;
 use planner::arrangement::row_for;
 use proptest::prelude::*;
@@ -157,7 +157,7 @@ fn a_cup_outside_the_table_says_so() {
 
 #[test]
 fn points_grow_faster_than_a_rim() {
-    let rim = at(Row::DiscAt2, 0.5);
+    let rim = Curve::of(Row::DiscAt2).ends(&Along::of(Ratio::of_si(0.5)));
     assert!((rim.on_points().max_over_mean.si() - 1.34 * 1.3).abs() < 1e-12);
     assert_eq!(rim.on_points().min_over_mean, rim.min_over_mean);
 }
@@ -184,6 +184,28 @@ fn any_row() -> impl Strategy<Value = Row> {
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(4000))]
+
+    /// A row looked up once and read with a logarithm at hand says what the whole table says.
+    #[test]
+    fn a_curve_reads_like_the_table(wa in any_wagner(), depth in any_depth()) {
+        let cup = Row::Cup { depth_over_opening: Ratio::of_si(depth) };
+        for row in Row::ALL.iter().chain([&cup]) {
+            let whole = at(*row, wa);
+            let curve = Curve::of(*row);
+            let along = Along::of_ln(Ratio::of_si(wa), libm::log(wa));
+            let ends = curve.ends(&along);
+            let pairs = [
+                (Some(ends.min_over_mean), Some(whole.min_over_mean)),
+                (Some(curve.thinnest(&along)), Some(whole.min_over_mean)),
+                (Some(ends.max_over_mean), Some(whole.max_over_mean)),
+                (ends.inside_over_mean, whole.inside_over_mean),
+            ];
+            for (read, said) in pairs {
+                let of = |x: Option<Ratio>| x.map_or(-1.0, Quantity::si);
+                prop_assert!((of(read) - of(said)).abs() < 1e-13, "{row:?} at {wa}");
+            }
+        }
+    }
 
     #[test]
     fn the_mean_lies_between_thinnest_and_thickest(row in any_row(), wa in any_wagner()) {

@@ -7,7 +7,7 @@
 //! as wide to 2 % or 0.02 in one fitted set-up; the other rows stand on one method. The width of the jar matters more than
 //! the distance.
 
-use crate::table::{COLUMNS, Entry, entry};
+use crate::table::{COLUMNS, Entry, cup_place, entry};
 use quantity::{Quantity, Ratio};
 use serde::Serialize;
 
@@ -212,7 +212,18 @@ pub struct Evenness {
     pub at_worst: bool,
 }
 
-impl Evenness {
+/// What of [`Evenness`] an amount of metal follows from: all that a sample of many needs.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Ends {
+    /// Thinnest over mean.
+    pub min_over_mean: Ratio,
+    /// Thickest over mean.
+    pub max_over_mean: Ratio,
+    /// Mean of the inside over the whole mean; for dome and cup with the opening to the anode.
+    pub inside_over_mean: Option<Ratio>,
+}
+
+impl Ends {
     /// The same piece with points or hairs: its thickest place 1.3 times the rim. Common practice, no source.
     pub fn on_points(self) -> Self {
         Self {
@@ -222,50 +233,91 @@ impl Evenness {
     }
 }
 
-/// Thinnest and thickest over mean at a Wagner number: straight lines against ln Wa between the columns; above the last,
-/// the rest to 1 falls as 2 / Wa (derived); below the first, its values, marked `at_best`.
-pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
-    let wa = wagner.si();
-    let below = !matches!(wa.partial_cmp(&COLUMNS[0]), Some(o) if o.is_ge());
-    let along = Along::of(wa);
-    let found = |entry: &Entry| Evenness {
-        min_over_mean: Ratio::from_si(along.look_up(&entry.min)),
-        max_over_mean: Ratio::from_si(along.look_up(&entry.max)),
-        inside_over_mean: entry.inside.map(|v| Ratio::from_si(along.look_up(&v))),
-        bottom_over_mean: entry.bottom.map(|v| Ratio::from_si(along.look_up(&v))),
-        twentieth_over_mean: entry.twentieth.map(|v| Ratio::from_si(along.look_up(&v))),
-        thin_at: entry.thin_at,
-        at_best: below,
-        at_worst: false,
-    };
-    let Row::Cup { depth_over_opening } = row else {
-        return found(entry(row));
-    };
-    let place = crate::table::cup_place(depth_over_opening.si());
-    let (a, b) = (found(place.shallower), found(place.deeper));
-    let between = |x: Ratio, y: Ratio| Ratio::from_si(x.si() + place.along * (y.si() - x.si()));
-    Evenness {
-        min_over_mean: between(a.min_over_mean, b.min_over_mean),
-        max_over_mean: between(a.max_over_mean, b.max_over_mean),
-        inside_over_mean: both(a.inside_over_mean, b.inside_over_mean, between),
-        bottom_over_mean: both(a.bottom_over_mean, b.bottom_over_mean, between),
-        at_best: below || place.beyond_deepest,
-        at_worst: place.before_shallowest,
-        ..a
+/// Where a row's layer is thinnest.
+pub fn thin_at(row: Row) -> ThinAt {
+    entry(row).thin_at
+}
+
+/// A row looked up once, to be read at many Wagner numbers.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Curve {
+    min: [f64; 4],
+    max: [f64; 4],
+    inside: Option<[f64; 4]>,
+}
+
+impl Curve {
+    /// Of a row; a cup's stands between two computed ones.
+    pub fn of(row: Row) -> Self {
+        let found = |entry: &Entry| Self {
+            min: entry.min,
+            max: entry.max,
+            inside: entry.inside,
+        };
+        let Row::Cup { depth_over_opening } = row else {
+            return found(entry(row));
+        };
+        let place = cup_place(depth_over_opening.si());
+        let (a, b) = (found(place.shallower), found(place.deeper));
+        Self {
+            min: place.between(&a.min, &b.min),
+            max: place.between(&a.max, &b.max),
+            inside: place.between_both(&a.inside, &b.inside),
+        }
+    }
+
+    /// Its ends at a Wagner number.
+    pub fn ends(&self, wagner: &Along) -> Ends {
+        Ends {
+            min_over_mean: self.thinnest(wagner),
+            max_over_mean: wagner.ratio(&self.max),
+            inside_over_mean: self.inside.as_ref().map(|v| wagner.ratio(v)),
+        }
+    }
+
+    /// Thinnest over mean at a Wagner number.
+    pub fn thinnest(&self, wagner: &Along) -> Ratio {
+        wagner.ratio(&self.min)
     }
 }
 
-fn both(
-    a: Option<Ratio>,
-    b: Option<Ratio>,
-    between: impl Fn(Ratio, Ratio) -> Ratio,
-) -> Option<Ratio> {
-    a.zip(b).map(|(a, b)| between(a, b))
+/// Thinnest and thickest over mean at a Wagner number: straight lines against ln Wa between the columns; above the last,
+/// the rest to 1 falls as 2 / Wa (derived); below the first, its values, marked `at_best`.
+pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
+    let along = Along::of(wagner);
+    let below = along.below();
+    let of = |v: &Option<[f64; 4]>| v.as_ref().map(|v| along.ratio(v));
+    let place = match row {
+        Row::Cup { depth_over_opening } => Some(cup_place(depth_over_opening.si())),
+        _ => None,
+    };
+    let Ends {
+        min_over_mean,
+        max_over_mean,
+        inside_over_mean,
+    } = Curve::of(row).ends(&along);
+    Evenness {
+        min_over_mean,
+        max_over_mean,
+        inside_over_mean,
+        bottom_over_mean: of(&match &place {
+            Some(p) => p.between_both(&p.shallower.bottom, &p.deeper.bottom),
+            None => entry(row).bottom,
+        }),
+        twentieth_over_mean: of(&entry(row).twentieth),
+        thin_at: thin_at(row),
+        at_best: below || place.as_ref().is_some_and(|p| p.beyond_deepest),
+        at_worst: place.is_some_and(|p| p.before_shallowest),
+    }
 }
 
-/// Where a Wagner number lies among the columns: between which two, and how far along.
-#[derive(Clone, Copy)]
-enum Along {
+/// Where a Wagner number lies among the columns.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Along(Place);
+
+/// Between which two columns, and how far along.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Place {
     /// Below the first.
     First,
     /// Between this one and the next.
@@ -280,23 +332,51 @@ const STEPS: [f64; 3] = [
     1.609_437_912_434_100_3,
     1.386_294_361_119_890_6,
 ];
+/// Logarithms of the first three columns.
+const LN_COLUMNS: [f64; 3] = [
+    -3.912_023_005_428_146,
+    -2.302_585_092_994_045_5,
+    -core::f64::consts::LN_2,
+];
 
 impl Along {
-    fn of(wa: f64) -> Self {
-        if wa >= COLUMNS[3] {
-            return Self::Beyond(COLUMNS[3] / wa);
-        }
-        match COLUMNS.iter().rposition(|&c| wa >= c) {
-            Some(left) => Self::Between(left, libm::log(wa / COLUMNS[left]) / STEPS[left]),
-            None => Self::First,
-        }
+    /// Of a Wagner number.
+    pub fn of(wagner: Ratio) -> Self {
+        let wa = wagner.si();
+        Self::between(wa, |left| libm::log(wa / COLUMNS[left]))
     }
 
-    fn look_up(self, values: &[f64; 4]) -> f64 {
-        match self {
-            Self::First => values[0],
-            Self::Between(left, along) => values[left] + along * (values[left + 1] - values[left]),
-            Self::Beyond(rest) => 1.0 - (1.0 - values[3]) * rest,
-        }
+    /// Of a Wagner number whose natural logarithm is at hand: exact to the last digits, in a third of the time.
+    pub fn of_ln(wagner: Ratio, ln: f64) -> Self {
+        Self::between(wagner.si(), |left| ln - LN_COLUMNS[left])
+    }
+
+    fn between(wa: f64, over: impl Fn(usize) -> f64) -> Self {
+        Self(if wa >= COLUMNS[3] {
+            Place::Beyond(COLUMNS[3] / wa)
+        } else {
+            let left = if wa >= COLUMNS[2] {
+                2
+            } else if wa >= COLUMNS[1] {
+                1
+            } else if wa >= COLUMNS[0] {
+                0
+            } else {
+                return Self(Place::First);
+            };
+            Place::Between(left, over(left) / STEPS[left])
+        })
+    }
+
+    fn below(&self) -> bool {
+        self.0 == Place::First
+    }
+
+    fn ratio(&self, values: &[f64; 4]) -> Ratio {
+        Ratio::from_si(match self.0 {
+            Place::First => values[0],
+            Place::Between(left, along) => values[left] + along * (values[left + 1] - values[left]),
+            Place::Beyond(rest) => 1.0 - (1.0 - values[3]) * rest,
+        })
     }
 }

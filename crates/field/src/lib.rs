@@ -7,6 +7,8 @@ pub mod evenness;
 mod table;
 pub mod wagner;
 
-pub use evenness::{Arrangement, Evenness, Opening, Row, ThinAt, evenness};
+pub use evenness::{
+    Along, Arrangement, Curve, Ends, Evenness, Opening, Row, ThinAt, evenness, thin_at,
+};
 pub use table::COLUMNS;
 pub use wagner::wagner;

@@ -1,6 +1,7 @@
 //! The numbers of the computed table, as printed. Method and accuracy stand in [`crate::evenness`].
 
 use crate::evenness::{Row, ThinAt};
+use core::f64::consts::LN_2;
 
 /// The Wagner numbers of the columns.
 pub const COLUMNS: [f64; 4] = [0.02, 0.1, 0.5, 2.0];
@@ -60,7 +61,7 @@ static FILIGREE_BETWEEN: Entry = plain([0.69, 0.80, 0.92, 0.97], [2.0, 1.5, 1.18
 static FILIGREE_3_ONE_SIDE: Entry = plain([0.06, 0.21, 0.58, 0.85], [5.4, 3.5, 1.9, 1.3], ThinAt::HiddenLayer);
 static FILIGREE_3_BETWEEN: Entry = plain([0.13, 0.36, 0.70, 0.90], [3.4, 2.4, 1.5, 1.15], ThinAt::HiddenLayer);
 
-/// Depth over opening of the cups.
+/// Depth over opening of the cups, each twice the one before.
 pub(crate) const DEPTHS: [f64; 4] = [0.25, 0.5, 1.0, 2.0];
 static CUPS: [Entry; 4] = [
     cup([0.02, 0.12, 0.43, 0.74], [3.8, 2.7, 1.7, 1.2], [0.38, 0.48, 0.66, 0.84], [0.56, 0.62, 0.74, 0.87]),
@@ -79,6 +80,16 @@ pub(crate) struct CupPlace {
     pub(crate) beyond_deepest: bool,
 }
 
+impl CupPlace {
+    pub(crate) fn between(&self, x: &[f64; 4], y: &[f64; 4]) -> [f64; 4] {
+        core::array::from_fn(|n| x[n] + self.along * (y[n] - x[n]))
+    }
+
+    pub(crate) fn between_both(&self, x: &Option<[f64; 4]>, y: &Option<[f64; 4]>) -> Option<[f64; 4]> {
+        x.as_ref().zip(y.as_ref()).map(|(x, y)| self.between(x, y))
+    }
+}
+
 pub(crate) fn cup_place(depth: f64) -> CupPlace {
     let at = |k: usize, beyond_deepest, before_shallowest| CupPlace {
         shallower: &CUPS[k],
@@ -94,7 +105,7 @@ pub(crate) fn cup_place(depth: f64) -> CupPlace {
         Some(k) if depth < DEPTHS[k + 1] => CupPlace {
             shallower: &CUPS[k],
             deeper: &CUPS[k + 1],
-            along: libm::log(depth / DEPTHS[k]) / libm::log(DEPTHS[k + 1] / DEPTHS[k]),
+            along: libm::log(depth / DEPTHS[k]) / LN_2,
             before_shallowest: false,
             beyond_deepest: false,
         },

@@ -24,19 +24,29 @@ pub fn rg(x: f64, y: f64, z: f64) -> f64 {
     }
     // With the middle one in the third place all three terms are positive.
     let ends = low.sqrt() / mid.sqrt();
-    let bend = (mid - low) * (1.0 - mid) * rd(low, 1.0, mid) / 3.0;
-    scale.sqrt() * (mid * rf(low, 1.0, mid) + bend + ends) / 2.0
+    let (rf, rd) = rf_and_rd(low, 1.0, mid);
+    let bend = (mid - low) * (1.0 - mid) * rd / 3.0;
+    scale.sqrt() * (mid * rf + bend + ends) / 2.0
 }
 
-fn rf(mut x: f64, mut y: f64, mut z: f64) -> f64 {
+/// R_F and R_D of the same three numbers: their turns are the same.
+fn rf_and_rd(mut x: f64, mut y: f64, mut z: f64) -> (f64, f64) {
+    let (mut sum, mut part) = (0.0, 1.0);
     for _ in 0..MOST_TURNS {
-        let a = (x + y + z) / 3.0;
-        if near(a, &[x, y, z]) {
+        let (of_rf, of_rd) = ((x + y + z) / 3.0, (x + y + 3.0 * z) / 5.0);
+        if near(of_rf, &[x, y, z]) && near(of_rd, &[x, y, z]) {
             break;
         }
-        let step = (x * y).sqrt() + (y * z).sqrt() + (z * x).sqrt();
+        let (rx, ry, rz) = (x.sqrt(), y.sqrt(), z.sqrt());
+        let step = rx * ry + ry * rz + rz * rx;
+        sum += part / (rz * (z + step));
+        part /= 4.0;
         (x, y, z) = ((x + step) / 4.0, (y + step) / 4.0, (z + step) / 4.0);
     }
+    (rf_series(x, y, z), 3.0 * sum + part * rd_series(x, y, z))
+}
+
+fn rf_series(x: f64, y: f64, z: f64) -> f64 {
     let a = (x + y + z) / 3.0;
     let (p, q) = ((a - x) / a, (a - y) / a);
     let r = -(p + q);
@@ -44,18 +54,7 @@ fn rf(mut x: f64, mut y: f64, mut z: f64) -> f64 {
     (1.0 - e2 / 10.0 + e3 / 14.0 + e2 * e2 / 24.0 - 3.0 * e2 * e3 / 44.0) / a.sqrt()
 }
 
-fn rd(mut x: f64, mut y: f64, mut z: f64) -> f64 {
-    let (mut sum, mut part) = (0.0, 1.0);
-    for _ in 0..MOST_TURNS {
-        let a = (x + y + 3.0 * z) / 5.0;
-        if near(a, &[x, y, z]) {
-            break;
-        }
-        let step = (x * y).sqrt() + (y * z).sqrt() + (z * x).sqrt();
-        sum += part / (z.sqrt() * (z + step));
-        part /= 4.0;
-        (x, y, z) = ((x + step) / 4.0, (y + step) / 4.0, (z + step) / 4.0);
-    }
+fn rd_series(x: f64, y: f64, z: f64) -> f64 {
     let a = (x + y + 3.0 * z) / 5.0;
     let (p, q) = ((a - x) / a, (a - y) / a);
     let r = -(p + q) / 3.0;
@@ -68,7 +67,7 @@ fn rd(mut x: f64, mut y: f64, mut z: f64) -> f64 {
         - 3.0 * e4 / 22.0
         - 9.0 * e2 * e3 / 52.0
         + 3.0 * e5 / 26.0;
-    3.0 * sum + part * series / (a * a.sqrt())
+    series / (a * a.sqrt())
 }
 
 fn near(a: f64, all: &[f64]) -> bool {

@@ -2,7 +2,7 @@
 
 use crate::answer::Ruling;
 use crate::cover;
-use crate::even::spread_on;
+use crate::even::{reach, spread_on};
 use crate::inputs::Inputs;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStep, PlanVessel};
 use crate::run::{Run, some};
@@ -153,8 +153,13 @@ pub(crate) fn edge_of(
     i: CurrentDensity,
 ) -> Option<f64> {
     let (piece, bath) = (&plan.pieces[p], &plan.baths[vessel.bath]);
-    let scale = some(measured.bodies[p].scale)?;
-    let (_, even) = spread_on(piece, piece.rows[vessel.bath], scale, bath, inputs, i)?;
+    let scale = some(measured.now[p].body.scale)?;
+    let (_, even) = spread_on(
+        piece,
+        piece.rows[vessel.bath],
+        scale,
+        reach(bath, inputs, i),
+    )?;
     Some(even.max_over_mean.si())
 }
 

@@ -503,7 +503,7 @@ impl Builder<'_> {
         };
         let last = || self.no_outcome();
         let uneven = || self.no_ratio(piece);
-        let hollow = || match self.likely.pieces[n].evenness {
+        let hollow = || match self.likely.pieces[n].thin_at {
             Some(_) => does_not_apply(at.child("extent")),
             None => self.no_ratio(piece),
         };
@@ -532,7 +532,7 @@ impl Builder<'_> {
             mean: known(ranges.piece(n, OfPiece::Mean), last),
             thinnest: known(ranges.piece(n, OfPiece::Thinnest), uneven),
             thickest: known(ranges.piece(n, OfPiece::Thickest), uneven),
-            thin_place: known(self.likely.pieces[n].evenness.map(|e| e.thin_at), uneven),
+            thin_place: known(self.likely.pieces[n].thin_at, uneven),
             inside: known(ranges.piece(n, OfPiece::Inside), hollow),
             wagner: known(ranges.piece(n, OfPiece::Wagner), uneven),
             mass: known(mass, last),

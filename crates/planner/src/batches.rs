@@ -173,7 +173,7 @@ fn groups(
     all: &[usize],
     most: f64,
 ) -> Option<Vec<Group>> {
-    let area = |p: usize| likely.bodies[p].both.area(0.0);
+    let area = |p: usize| likely.now[p].body.both.area(0.0);
     let mut each: Vec<usize> = Vec::new();
     for p in all {
         for _ in 0..plan.pieces[*p].count {

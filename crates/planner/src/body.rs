@@ -39,7 +39,11 @@ impl Growing {
         if c > 0.0 {
             // The cube's share is small: Newton's error is squared at every turn.
             for _ in 0..3 {
-                x -= (self.volume(h, x) - volume) / self.area(h + x);
+                let over = (self.volume(h, x) - volume) / self.area(h + x);
+                x -= over;
+                if over.abs() <= 1e-8 * x {
+                    break;
+                }
             }
         }
         x
@@ -49,6 +53,13 @@ impl Growing {
     pub(crate) fn from(self, h: f64) -> Self {
         let [_, b, c] = self.0;
         Self([self.area(h), b + 2.0 * c * h, c])
+    }
+
+    /// Counts in how fast so many of another widen from a layer of `h` on; their area is counted already.
+    pub(crate) fn widen(&mut self, other: &Self, h: f64, count: f64) {
+        let [_, b, c] = other.0;
+        self.0[1] += count * (b + 2.0 * c * h);
+        self.0[2] += count * c;
     }
 
     pub(crate) fn plus(self, other: Self) -> Self {
@@ -77,6 +88,8 @@ pub(crate) struct Body {
     pub(crate) both: Growing,
     /// The scale evenness is judged on; not a number where it is not known.
     pub(crate) scale: f64,
+    /// Its natural logarithm.
+    pub(crate) ln_scale: f64,
 }
 
 /// Measures a piece with one set of values; its area grows with the layer where `growth` is counted.
@@ -102,6 +115,7 @@ pub(crate) fn measure(growth: bool, piece: &PlanPiece, inputs: &Inputs) -> Body 
                 let surface = shape.surface();
                 if n == 0 {
                     body.scale = shape.scale_with(&surface).si();
+                    body.ln_scale = libm::log(body.scale);
                 }
                 let area = match piece.open {
                     Some(_) => face(&shape, &surface, if piece.art.both { 2.0 } else { 1.0 }),

@@ -4,7 +4,7 @@ use crate::inputs::Inputs;
 use crate::plan::{PlanBath, PlanPiece};
 use chemistry::efficiency::at;
 use chemistry::kinetics;
-use field::{Evenness, Row, evenness, wagner};
+use field::{Along, Curve, Ends, Row, wagner};
 use quantity::{CurrentDensity, Fraction, Length, Quantity, Ratio};
 
 /// Share of the charge that moves metal at `i`: as given, or along the solution's curve.
@@ -16,22 +16,22 @@ pub fn efficiency(bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> Option
     })
 }
 
-/// How evenly a piece grows at `i`: from its row of the table by its Wagner number.
+/// How far a bath evens out at `i`. None where that is not known, and without a current: there is none to be uneven then.
+pub fn reach(bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> Option<Length> {
+    let kappa = inputs.get(bath.conductivity.filter(|_| i.si() > 0.0)?);
+    let factor: Ratio = inputs.get(bath.evenness_factor?);
+    Some(kinetics::evenness_length(kappa, bath.slope?.value, i) * factor.si())
+}
+
+/// How evenly a piece of this scale grows where the bath evens out so far: from its row of the table by its Wagner number.
 pub fn spread_on(
     piece: &PlanPiece,
     row: Option<Row>,
     scale: Length,
-    bath: &PlanBath,
-    inputs: &Inputs,
-    i: CurrentDensity,
-) -> Option<(Ratio, Evenness)> {
-    // Without a current there is none to be uneven.
-    let row = row.filter(|_| i.si() > 0.0)?;
-    let kappa = inputs.get(bath.conductivity?);
-    let factor: Ratio = inputs.get(bath.evenness_factor?);
-    let reach = kinetics::evenness_length(kappa, bath.slope?.value, i) * factor.si();
-    let wa = wagner(reach, scale);
-    let found = evenness(row, wa);
+    reach: Option<Length>,
+) -> Option<(Ratio, Ends)> {
+    let wa = wagner(reach?, scale);
+    let found = Curve::of(row?).ends(&Along::of(wa));
     Some((
         wa,
         if piece.pointed {
@@ -42,19 +42,49 @@ pub fn spread_on(
     ))
 }
 
-/// Thinnest over mean: the person's own ratio, or the table's with what a thin finish varies by. No exponent of the
+/// How far a bath evens out, worked out once for pieces of one density.
+pub(crate) struct Reaches {
+    density: f64,
+    reach: Option<(Length, f64)>,
+}
+
+impl Reaches {
+    pub(crate) fn new() -> Self {
+        Self {
+            density: f64::NAN,
+            reach: None,
+        }
+    }
+
+    /// At a density, with its natural logarithm.
+    pub(crate) fn at(
+        &mut self,
+        bath: &PlanBath,
+        inputs: &Inputs,
+        density: f64,
+    ) -> Option<(Length, f64)> {
+        if density != self.density {
+            self.density = density;
+            let reach = reach(bath, inputs, CurrentDensity::from_si(density));
+            self.reach = reach.map(|r| (r, libm::log(r.si())));
+        }
+        self.reach
+    }
+}
+
+/// Thinnest over mean: the person's own ratio, or the `table`'s with what a thin finish varies by. No exponent of the
 /// efficiency is counted on here: a thinnest place is kept on the safe side.
 pub fn min_ratio(
     piece: &PlanPiece,
     bath: &PlanBath,
     inputs: &Inputs,
-    table: Option<Evenness>,
+    table: Option<Ratio>,
 ) -> Option<Ratio> {
     match piece.own_ratio {
         Some(own) => Some(inputs.get(own)),
         None => {
             let batch = bath.batch.map_or(1.0, |id| inputs.get::<Ratio>(id).si());
-            table.map(|e| Ratio::from_si(e.min_over_mean.si() * batch))
+            table.map(|least| Ratio::from_si(least.si() * batch))
         }
     }
 }

@@ -76,7 +76,7 @@ pub fn fair_share(catalogue: &Catalogue, job: &Job, mean: Thickness) -> Option<F
             return None;
         }
         // The one that has most passes the layer first.
-        let held = |p: usize| tried.likely.real[p].mean;
+        let held = |p: usize| tried.likely.now[p].real.mean;
         let hangs = tried.plan.stages.last()?.hung.iter().flatten().copied();
         let most = hangs
             .clone()
@@ -124,7 +124,7 @@ pub fn fair_share(catalogue: &Catalogue, job: &Job, mean: Thickness) -> Option<F
                     after: Time::from_si(after),
                 });
             }
-            let got = Tried::of(catalogue, &job).likely.real[most].mean;
+            let got = Tried::of(catalogue, &job).likely.now[most].real.mean;
             if (got - target).abs() <= 1e-9 * target {
                 break;
             }

@@ -37,6 +37,13 @@ impl FieldPath {
         &self.0
     }
 
+    /// Whether this is or lies inside the one called `id` of a list.
+    pub(crate) fn within_one_of(&self, list: &str, id: &str) -> bool {
+        let rest = self.0.strip_prefix(list).and_then(|r| r.strip_prefix('/'));
+        rest.and_then(|r| r.strip_prefix(id))
+            .is_some_and(|rest| rest.is_empty() || rest.starts_with('/'))
+    }
+
     /// Whether this is `other` or lies inside it.
     pub fn within(&self, other: &str) -> bool {
         other.is_empty()

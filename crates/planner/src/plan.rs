@@ -6,6 +6,7 @@ use crate::inputs::{InputId, InputList};
 use crate::job::{Bench, Coat, Lead, Resist, VoltBench};
 use crate::moved::Moved;
 use crate::path::FieldPath;
+use crate::run::Follows;
 use crate::warmth::PlanRoom;
 use chemistry::efficiency::Curve;
 use chemistry::material::Material;
@@ -81,15 +82,21 @@ impl Plan {
         self.baths.first().is_some_and(PlanBath::etches)
     }
 
-    /// Whether an end or a density depends on what is laid.
-    pub(crate) fn aims(&self) -> bool {
-        let timed = |s: &PlanStep| {
+    /// Which ends and densities depend on what is laid.
+    pub(crate) fn follows(&self) -> Follows {
+        let timed = |u: &Option<PlanUntil>| {
             matches!(
-                s.until,
+                u,
                 Some(PlanUntil::Time(_) | PlanUntil::Clock(_) | PlanUntil::Covered(_))
             )
         };
-        self.growth || !self.steps.iter().all(timed)
+        let any =
+            |ends: fn(PlanUntil) -> bool| self.steps.iter().any(|s| s.until.is_some_and(ends));
+        Follows {
+            any: self.growth || !self.steps.iter().all(|s| timed(&s.until)),
+            thinnest: any(|u| matches!(u, PlanUntil::Thinnest(_))),
+            mass: any(|u| matches!(u, PlanUntil::Mass(_))),
+        }
     }
 
     /// A step's first stage.

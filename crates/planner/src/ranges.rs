@@ -101,6 +101,8 @@ const CHARGE: usize = 1;
 const STEPS: usize = 2;
 /// What a bath gains of each of its metals, and its counter electrode.
 const BATH_SLOTS: usize = MOST_METALS + 1;
+/// Samples that are written into the columns together.
+const TOGETHER: usize = 8;
 
 /// Where the values of a plan stand in a row.
 #[derive(Clone, Copy)]
@@ -133,8 +135,10 @@ impl Places {
 pub struct Ranges {
     places: Places,
     likely: Vec<f64>,
-    /// Sample by sample; empty where no input is uncertain.
-    rows: Vec<f64>,
+    /// Value by value, sample by sample, of the values that are known; empty where no input is uncertain.
+    columns: Vec<f64>,
+    /// Which value each column holds, in order.
+    held: Vec<usize>,
 }
 
 impl Ranges {
@@ -146,19 +150,35 @@ impl Ranges {
             return ranges;
         }
         let kept = likely.kept();
-        let mut rows = vec![f64::NAN; places.width * POINTS];
+        // What is absent in the likely run is absent in every sample.
+        let slots = 0..places.width;
+        ranges.held = slots.filter(|n| ranges.likely[*n].is_finite()).collect();
+        let mut columns = vec![f64::NAN; ranges.held.len() * POINTS];
         let mut sample = Run::for_plan(plan);
-        let mut slots = rows.chunks_exact_mut(places.width);
+        // A few samples together, so that each column is written where it was written last.
+        let mut rows = vec![f64::NAN; places.width * TOGETHER];
         plan.inputs.draws().each(
             |_| false,
-            |_, inputs| {
+            |point, inputs| {
                 run(plan, inputs, Some(&kept), &mut sample);
-                if let Some(row) = slots.next() {
-                    fill(&places, &sample, row);
+                let of = point % TOGETHER;
+                fill(
+                    &places,
+                    &sample,
+                    &mut rows[of * places.width..(of + 1) * places.width],
+                );
+                if of + 1 == TOGETHER {
+                    let each = ranges.held.iter().zip(columns.chunks_exact_mut(POINTS));
+                    for (slot, column) in each {
+                        let values = rows.iter().skip(*slot).step_by(places.width);
+                        for (to, value) in column[point - of..=point].iter_mut().zip(values) {
+                            *to = *value;
+                        }
+                    }
                 }
             },
         );
-        ranges.rows = rows;
+        ranges.columns = columns;
         ranges
     }
 
@@ -170,7 +190,8 @@ impl Ranges {
         Self {
             places,
             likely: row,
-            rows: Vec::new(),
+            columns: Vec::new(),
+            held: Vec::new(),
         }
     }
 
@@ -179,7 +200,14 @@ impl Ranges {
         if !likely.is_finite() {
             return None;
         }
-        Some(of_column(likely, &self.rows, self.places.width, slot).map(Q::from_si))
+        let likely = Ratio::from_si(likely);
+        let held = self.held.binary_search(&slot).ok();
+        let column = held.and_then(|n| self.columns.chunks_exact(POINTS).nth(n));
+        let found = match column.and_then(|c| c.try_into().ok()) {
+            Some(samples) => Range::of_samples(likely, samples),
+            None => Range::exactly(likely),
+        };
+        Some(found.map(Q::from_si))
     }
 
     /// A value of step `n`.
@@ -218,22 +246,6 @@ impl Ranges {
     pub fn charge<Q: Quantity>(&self) -> Option<Range<Q>> {
         self.range(CHARGE)
     }
-}
-
-/// The range of one column of the rows.
-fn of_column(likely: f64, rows: &[f64], width: usize, slot: usize) -> Range<Ratio> {
-    let likely = Ratio::from_si(likely);
-    if rows.is_empty() {
-        return Range::exactly(likely);
-    }
-    let mut samples = [likely.si(); POINTS];
-    for (sample, value) in samples
-        .iter_mut()
-        .zip(rows.iter().skip(slot).step_by(width))
-    {
-        *sample = *value;
-    }
-    Range::of_samples(likely, &samples)
 }
 
 /// Writes a run into a row; what is absent becomes NaN, which [`Ranges::range`] gives back as absent.

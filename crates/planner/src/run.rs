@@ -5,11 +5,12 @@
 
 use crate::body::{Body, measure};
 use crate::inputs::Inputs;
+use crate::moved::Moved;
 use crate::plan::{MOST_METALS, Plan};
 use crate::share::{Branch, Load};
 use crate::stage::Sample;
 use crate::{balance, cover, groove};
-use field::Evenness;
+use field::{Curve, Ends, ThinAt, thin_at};
 use quantity::{
     Charge, Current, CurrentDensity, Fraction, GrowthRate, Length, Mass, Power, Quantity, Ratio,
     Thickness, Time, Voltage, WorkArea,
@@ -34,13 +35,13 @@ pub struct Run {
     pub time: Option<Time>,
     /// Charge of all steps.
     pub charge: Option<Charge>,
-    pub(crate) bodies: Vec<Body>,
-    pub(crate) branches: Vec<Branch>,
+    /// Piece by piece, bath by bath within the piece.
+    pub(crate) lays: Vec<Lays>,
+    pub(crate) follows: Follows,
+    /// Piece by piece, as it stands in the run.
+    pub(crate) now: Vec<PieceNow>,
     /// Of the stage's vessels.
     pub(crate) loads: Vec<Load>,
-    /// What these values' own settings would lay, and what the kept ones do.
-    pub(crate) aimed: Vec<Coat>,
-    pub(crate) real: Vec<Coat>,
 }
 
 /// What a bath and its counter electrode gain.
@@ -169,8 +170,8 @@ pub struct PieceRun {
     pub inside: Option<Thickness>,
     /// Wagner number while it last hung.
     pub wagner: Option<Ratio>,
-    /// How evenly it grew then.
-    pub evenness: Option<Evenness>,
+    /// Where it grew least then.
+    pub thin_at: Option<ThinAt>,
     /// Mass grown on it, or dissolved from it.
     pub mass: Option<Mass>,
     /// Mass grown on its wires, or dissolved from them.
@@ -208,6 +209,87 @@ pub(crate) struct Coat {
     pub(crate) mass: f64,
     /// Mass of all layers on its wires.
     pub(crate) wire_mass: f64,
+    /// Wetted area with the wires, as it is now.
+    pub(crate) area: f64,
+}
+
+/// A piece as it stands in the run.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct PieceNow {
+    pub(crate) body: Body,
+    /// Its part of the current that was shared last; see [`Load::branch`].
+    pub(crate) branch: Branch,
+    /// What showed when it hung last.
+    pub(crate) shown: Option<Shown>,
+    /// What these values' own settings would lay.
+    pub(crate) aimed: Coat,
+    /// What the kept settings lay.
+    pub(crate) real: Coat,
+}
+
+/// What shows of a piece at a stage's start.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Shown {
+    /// Through the vessel.
+    pub(crate) flows: f64,
+    pub(crate) branch: Branch,
+    /// Place of the vessel's bath.
+    pub(crate) bath: usize,
+    pub(crate) wagner: Option<Ratio>,
+    pub(crate) even: Option<Ends>,
+}
+
+impl PieceNow {
+    pub(crate) fn coat(&self, aimed: bool) -> &Coat {
+        if aimed { &self.aimed } else { &self.real }
+    }
+}
+
+impl Coat {
+    /// `x` more of layer on a piece.
+    pub(crate) fn grow(&mut self, x: f64, body: &Body) {
+        self.all += x;
+        self.mean += x;
+        self.area = body.both.area(self.all);
+    }
+}
+
+/// What a charge moves of a piece's metal in a bath; not a number where it is not known.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Lays {
+    /// Layer by effective charge over the area.
+    pub(crate) layer: f64,
+    /// Density of the metal.
+    pub(crate) density: f64,
+    /// Mass by effective charge.
+    pub(crate) equivalent: f64,
+    /// How it spreads; none where the table has no row.
+    pub(crate) curve: Option<Curve>,
+}
+
+impl Lays {
+    fn of(plan: &Plan, piece: usize, bath: usize) -> Self {
+        let moved = plan.moved(piece, bath);
+        let read = |read: fn(&Moved) -> f64| moved.map_or(f64::NAN, read);
+        let row = plan.pieces[piece].rows.get(bath).copied().flatten();
+        Self {
+            layer: read(Moved::layer_per_charge),
+            density: read(|m| m.density.si()),
+            equivalent: read(|m| m.equivalent.si()),
+            curve: row.map(Curve::of),
+        }
+    }
+}
+
+/// What of own settings is followed apart, since a later end or density depends on it.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Follows {
+    /// Anything.
+    pub(crate) any: bool,
+    /// The thinnest place.
+    pub(crate) thinnest: bool,
+    /// The mass.
+    pub(crate) mass: bool,
 }
 
 /// Settings of a stage that are kept while the inputs vary.
@@ -235,7 +317,10 @@ impl Run {
     /// Room for the runs of `plan`.
     pub fn for_plan(plan: &Plan) -> Self {
         let pieces = plan.pieces.len();
+        let each = (0..pieces).flat_map(|p| (0..plan.baths.len()).map(move |b| (p, b)));
         Self {
+            lays: each.map(|(p, b)| Lays::of(plan, p, b)).collect(),
+            follows: plan.follows(),
             steps: vec![StepRun::default(); plan.steps.len()],
             stages: vec![StageRun::default(); plan.stages.len()],
             shared: vec![SharedRun::default(); pieces * plan.stages.len()],
@@ -244,8 +329,7 @@ impl Run {
             baths: vec![BathRun::default(); plan.baths.len()],
             time: None,
             charge: None,
-            bodies: vec![Body::default(); pieces],
-            branches: vec![Branch::default(); pieces],
+            now: vec![PieceNow::default(); pieces],
             loads: Vec::with_capacity(
                 plan.steps
                     .iter()
@@ -253,8 +337,6 @@ impl Run {
                     .max()
                     .unwrap_or(0),
             ),
-            aimed: vec![Coat::default(); pieces],
-            real: vec![Coat::default(); pieces],
         }
     }
 
@@ -267,7 +349,17 @@ impl Run {
     pub(crate) fn measure(&mut self, plan: &Plan, inputs: &Inputs) {
         for (n, piece) in plan.pieces.iter().enumerate() {
             let body = measure(plan.growth, piece, inputs);
-            self.bodies[n] = body;
+            let bare = Coat {
+                area: body.both.area(0.0),
+                ..Coat::default()
+            };
+            self.now[n] = PieceNow {
+                body,
+                branch: Branch::default(),
+                shown: None,
+                aimed: bare,
+                real: bare,
+            };
             self.pieces[n] = PieceRun {
                 area: some(body.own.area(0.0)),
                 wire_area: WorkArea::from_si(body.wire.area(0.0)),
@@ -278,7 +370,7 @@ impl Run {
 
     /// Wetted area of what hangs in a vessel, bare.
     pub(crate) fn bare_area(&self, hung: &[usize]) -> WorkArea {
-        let all = hung.iter().map(|p| &self.bodies[*p]);
+        let all = hung.iter().map(|p| &self.now[*p].body);
         WorkArea::from_si(all.map(|b| b.count * b.both.area(0.0)).sum())
     }
 }
@@ -288,22 +380,22 @@ impl Run {
 pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
     out.measure(plan, inputs);
     out.baths.fill(BathRun::default());
-    out.aimed.fill(Coat::default());
-    out.real.fill(Coat::default());
     out.layers.fill(LayerRun::default());
     // What own settings would lay matters only where an end or a density depends on it.
-    let followed = kept.is_some() && plan.aims();
+    let followed = kept.is_some() && out.follows.any;
     let (mut time, mut charge) = (0.0, 0.0);
     let mut layer = 0;
     let mut stages = plan.stages.iter().enumerate().peekable();
     for (n, step) in plan.steps.iter().enumerate() {
         if step.layer != layer {
             layer = step.layer;
-            for coat in out.aimed.iter_mut().chain(&mut out.real) {
+            let both = out.now.iter_mut().flat_map(|n| [&mut n.aimed, &mut n.real]);
+            for coat in both {
                 *coat = Coat {
                     all: coat.all,
                     inside: coat.inside,
                     wire_mass: coat.wire_mass,
+                    area: coat.area,
                     ..Coat::default()
                 };
             }
@@ -346,23 +438,25 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             job.lay(flows * filling, seconds, out, false);
             let of_stage = k * plan.pieces.len();
             for p in stage.hung.iter().flatten() {
+                let now = &out.now[*p];
+                let branch = now.shown.map_or(now.branch, |s| s.branch);
                 out.shared[of_stage + p] = SharedRun {
-                    share: out.pieces[*p].share,
-                    density: out.pieces[*p].density,
-                    mean_after: some(out.real[*p].mean),
+                    share: some(branch.share),
+                    density: some(branch.density),
+                    mean_after: some(now.real.mean),
                 };
             }
             step_time += si(st.time);
             step_charge += flows * filling * seconds;
             out.stages[k] = st;
             if plan.growth {
-                s.density_after = some(flows / job.least_area(&out.bodies, &out.real));
+                s.density_after = some(flows / job.least_area(out, false));
             }
         }
         if step.vessels.is_empty() {
             // Not known what hangs where: nor then what is laid.
             (step_time, step_charge) = (f64::NAN, f64::NAN);
-            for coat in &mut out.real {
+            for coat in out.now.iter_mut().map(|n| &mut n.real) {
                 (coat.mean, coat.thin, coat.thick) = (f64::NAN, f64::NAN, f64::NAN);
                 (coat.mass, coat.wire_mass, coat.inside) = (f64::NAN, f64::NAN, f64::NAN);
             }
@@ -370,21 +464,24 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
         s.time = some(step_time);
         s.charge = some(step_charge);
         let shown = step.vessels.first().and_then(|v| v.pieces.first());
-        s.mean_after = shown.and_then(|p| some(out.real[*p].mean));
+        s.mean_after = shown.and_then(|p| some(out.now[*p].real.mean));
         out.steps[n] = s;
         time += step_time;
         charge += step_charge;
         for vessel in &step.vessels {
             out.baths[vessel.bath].passed += step_charge;
         }
-        for p in 0..plan.pieces.len() {
-            let coat = out.real[p];
-            out.layers[p * plan.layers + layer] = LayerRun {
-                mean: some(coat.mean),
-                thinnest: some(coat.thin),
-                thickest: some(coat.thick),
-                mass: some(coat.mass),
-            };
+        let next = plan.steps.get(n + 1);
+        if next.is_none_or(|next| next.layer != layer) {
+            for (p, now) in out.now.iter().enumerate() {
+                let coat = now.real;
+                out.layers[p * plan.layers + layer] = LayerRun {
+                    mean: some(coat.mean),
+                    thinnest: some(coat.thin),
+                    thickest: some(coat.thick),
+                    mass: some(coat.mass),
+                };
+            }
         }
     }
     // Without any step nothing is known, which is not the same as nothing.
@@ -405,12 +502,20 @@ fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
         let sum = |read: fn(&LayerRun) -> f64| out.layers[of_piece.clone()].iter().map(read).sum();
         let mean: f64 = sum(|l| si(l.mean));
         let slot = &mut out.pieces[p];
+        if let Some(shown) = out.now[p].shown {
+            slot.share = some(shown.branch.share);
+            slot.current = some(shown.flows * shown.branch.share);
+            slot.density = some(shown.branch.density);
+            slot.wagner = shown.wagner;
+            let row = piece.rows[shown.bath].filter(|_| shown.even.is_some());
+            slot.thin_at = row.map(thin_at);
+        }
         slot.mean = some(mean);
         slot.thinnest = some(sum(|l| si(l.thinnest)));
         slot.thickest = some(sum(|l| si(l.thickest)));
         slot.mass = some(sum(|l| si(l.mass)));
-        slot.wire_mass = some(out.real[p].wire_mass);
-        slot.inside = some(out.real[p].inside);
+        slot.wire_mass = some(out.now[p].real.wire_mass);
+        slot.inside = some(out.now[p].real.inside);
         let Some(flat) = slot.mean else { continue };
         if plan.etches() {
             groove::etched(piece, inputs, flat, slot);

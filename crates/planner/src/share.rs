@@ -2,6 +2,7 @@
 
 use crate::inputs::Inputs;
 use crate::plan::{Plan, PlanBath};
+use crate::run::PieceNow;
 use quantity::{Conductivity, Length, Quantity, Resistance, Voltage};
 
 /// One piece's part of a vessel's current.
@@ -24,6 +25,22 @@ pub(crate) struct Load {
     pub(crate) density: f64,
     /// Volts that contacts and leads take.
     pub(crate) links: f64,
+    /// Whether all have one density: contacts and leads do not count.
+    pub(crate) by_area: bool,
+}
+
+impl Load {
+    /// One piece's part, with so much wetted area of its own.
+    pub(crate) fn branch(&self, now: &PieceNow, area: f64) -> Branch {
+        if !self.by_area {
+            return now.branch;
+        }
+        Branch {
+            share: area / self.area,
+            area,
+            density: self.density,
+        }
+    }
 }
 
 /// Resistance of the solution between work and counter electrode, by area.
@@ -32,7 +49,7 @@ fn ohms(bath: &PlanBath, inputs: &Inputs) -> Option<f64> {
     Some((inputs.get::<Length>(bath.distance?) / kappa).si())
 }
 
-/// Shares `current` among the pieces that hang in a vessel, each given as how many alike and the wetted area of one.
+/// Shares `current` among the pieces that hang in a vessel, by what is really on them or what own settings would have laid.
 ///
 /// By area; where contacts count, by conductance: 1 / R of each branch with R = contact + lead + (b / i + d / kappa) / A
 /// (derived: each piece sees its own strip of the counter electrode; b / i is the surface's own resistance at the mean
@@ -43,27 +60,21 @@ pub(crate) fn share(
     inputs: &Inputs,
     hung: &[usize],
     current: f64,
-    body: impl Fn(usize) -> (f64, f64),
-    out: &mut [Branch],
+    aimed: bool,
+    out: &mut [PieceNow],
 ) -> Load {
-    let area: f64 = hung.iter().map(|p| body(*p)).map(|(n, a)| n * a).sum();
+    let body = |out: &[PieceNow], p: usize| (out[p].body.count, out[p].coat(aimed).area);
+    let area: f64 = hung.iter().map(|p| body(out, *p)).map(|(n, a)| n * a).sum();
     let density = current / area;
     let by_link = ohms(bath, inputs)
         .zip(bath.slope)
         .filter(|_| plan.contacts && density > 0.0);
     let Some((solution, slope)) = by_link else {
-        for p in hung {
-            let (_, own) = body(*p);
-            out[*p] = Branch {
-                share: own / area,
-                area: own,
-                density,
-            };
-        }
         return Load {
             area,
             density,
             links: 0.0,
+            by_area: true,
         };
     };
     let by_area = slope.value.si() / density + solution;
@@ -72,7 +83,7 @@ pub(crate) fn share(
     };
     let mut sum = 0.0;
     for p in hung {
-        let (n, own) = body(*p);
+        let (n, own) = body(out, *p);
         let (contact, behind) = (ohm(*p, 0), ohm(*p, 1) + by_area / own);
         let conductance = match plan.pieces[*p].clip {
             None => 1.0 / (contact + behind),
@@ -81,7 +92,7 @@ pub(crate) fn share(
                 let on = hung.iter().filter(|q| plan.pieces[**q].clip == clip);
                 let all: f64 = on
                     .map(|q| {
-                        let (n, own) = body(*q);
+                        let (n, own) = body(out, *q);
                         n / (ohm(*q, 1) + by_area / own)
                     })
                     .sum();
@@ -89,14 +100,14 @@ pub(crate) fn share(
             }
         };
         sum += n * conductance;
-        out[*p] = Branch {
+        out[*p].branch = Branch {
             share: conductance,
             area: own,
             density: 0.0,
         };
     }
     for p in hung {
-        let branch = &mut out[*p];
+        let branch = &mut out[*p].branch;
         branch.share /= sum;
         branch.density = current * branch.share / branch.area;
     }
@@ -104,6 +115,7 @@ pub(crate) fn share(
         area,
         density,
         links: current / sum - density * by_area,
+        by_area: false,
     }
 }
 

@@ -1,17 +1,18 @@
 //! One stage of a step: what to set, how long, what is laid.
 
 use crate::bench;
-use crate::body::{Body, Growing};
+use crate::body::Growing;
 use crate::cover;
-use crate::even::{efficiency, min_ratio, spread_on};
+use crate::even::{Reaches, efficiency, min_ratio};
 use crate::groove;
 use crate::inputs::Inputs;
 use crate::meter;
 use crate::moved::Moved;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep, PlanUntil};
-use crate::run::{Coat, Kept, Run, StageRun, StepRun, si, some};
+use crate::run::{Kept, Lays, PieceNow, Run, Shown, StageRun, StepRun, si, some};
 use crate::share::{Load, share, volts};
-use quantity::{Current, CurrentDensity, Fraction, Length, Quantity, Time, Voltage};
+use field::{Along, wagner};
+use quantity::{Current, CurrentDensity, Fraction, Quantity, Ratio, Time, Voltage};
 
 /// One stage of a step with one set of values.
 pub(crate) struct Sample<'a> {
@@ -29,12 +30,6 @@ struct Pass {
     flows: f64,
     seconds: f64,
     aimed: bool,
-}
-
-impl Pass {
-    fn coats<'r>(&self, out: &'r Run) -> &'r [Coat] {
-        if self.aimed { &out.aimed } else { &out.real }
-    }
 }
 
 /// A vessel of the stage.
@@ -61,18 +56,17 @@ impl<'a> Sample<'a> {
         self.plan.moved(piece, vessel.place)
     }
 
-    /// Layer of a piece by effective charge over its area.
-    fn layer(&self, piece: usize, vessel: Vessel) -> f64 {
-        self.moved(piece, vessel)
-            .map_or(f64::NAN, Moved::layer_per_charge)
+    /// What a charge moves of a piece's metal.
+    fn lays<'r>(&self, piece: usize, vessel: Vessel, out: &'r Run) -> &'r Lays {
+        &out.lays[piece * self.plan.baths.len() + vessel.place]
     }
 
     /// Wetted area now in the vessel that has least.
-    pub(crate) fn least_area(&self, bodies: &[Body], coats: &[Coat]) -> f64 {
+    pub(crate) fn least_area(&self, out: &Run, aimed: bool) -> f64 {
         self.vessels()
             .map(|v| {
                 let each = v.hung.iter();
-                each.map(|p| bodies[*p].count * bodies[*p].both.area(coats[*p].all))
+                each.map(|p| out.now[*p].body.count * out.now[*p].coat(aimed).area)
                     .sum()
             })
             .reduce(|a: f64, b| if b < a || b.is_nan() { b } else { a })
@@ -81,8 +75,7 @@ impl<'a> Sample<'a> {
 
     /// What own settings would be, with what then flows: a density is held in the vessel that has least area.
     pub(crate) fn settings(&self, out: &mut Run, started: f64) -> (StageRun, f64) {
-        let own = if self.followed { &out.aimed } else { &out.real };
-        let area = self.least_area(&out.bodies, own);
+        let area = self.least_area(out, self.followed);
         let wanted = match self.step.drive {
             Some(PlanDrive::Density(i)) if area > 0.0 => i.si() * area,
             Some(PlanDrive::Current(current)) if area > 0.0 => current.si(),
@@ -180,19 +173,16 @@ impl<'a> Sample<'a> {
         })
     }
 
-    /// Shares `current` among what hangs in a vessel, into `out.branches`.
+    /// Shares `current` among what hangs in a vessel, into each one's branch.
     fn share(&self, v: Vessel, current: f64, out: &mut Run, aimed: bool) -> Load {
-        let coats = if aimed { &out.aimed } else { &out.real };
-        let bodies = &out.bodies;
-        let body = |p: usize| (bodies[p].count, bodies[p].both.area(coats[p].all));
         share(
             self.plan,
             v.bath,
             self.inputs,
             v.hung,
             current,
-            body,
-            &mut out.branches,
+            aimed,
+            &mut out.now,
         )
     }
 
@@ -201,27 +191,30 @@ impl<'a> Sample<'a> {
         si(efficiency(v.bath, self.inputs, i))
     }
 
-    /// Thinnest over mean of a piece at its density; not a number where it is not known.
-    fn thin_ratio(&self, p: usize, v: Vessel, out: &Run) -> f64 {
+    /// Thinnest over mean of a piece at a density; not a number where it is not known.
+    fn thin_ratio(&self, p: usize, v: Vessel, i: f64, reaches: &mut Reaches, out: &Run) -> f64 {
         let piece = &self.plan.pieces[p];
-        let table = if piece.own_ratio.is_some() {
-            None
-        } else {
-            self.evenness(p, v, out).map(|(_, e)| e)
-        };
+        let curve = self.lays(p, v, out).curve.as_ref();
+        let table = curve.filter(|_| piece.own_ratio.is_none()).and_then(|c| {
+            let (_, along) = self.wagner(p, v, i, reaches, out)?;
+            Some(c.thinnest(&along))
+        });
         si(min_ratio(piece, v.bath, self.inputs, table))
     }
 
-    fn evenness(
+    /// The Wagner number of a piece at a density; none where it is not known.
+    fn wagner(
         &self,
         p: usize,
         v: Vessel,
+        i: f64,
+        reaches: &mut Reaches,
         out: &Run,
-    ) -> Option<(quantity::Ratio, field::Evenness)> {
-        let piece = &self.plan.pieces[p];
-        let i = CurrentDensity::from_si(out.branches[p].density);
-        let scale: Length = some(out.bodies[p].scale)?;
-        spread_on(piece, piece.rows[v.place], scale, v.bath, self.inputs, i)
+    ) -> Option<(Ratio, Along)> {
+        let body = &out.now[p].body;
+        let (reach, ln_reach) = reaches.at(v.bath, self.inputs, i)?;
+        let wa = wagner(reach, some(body.scale)?);
+        Some((wa, Along::of_ln(wa, ln_reach - body.ln_scale)))
     }
 
     /// Seconds of this stage with own settings; `started` is when the step began.
@@ -256,15 +249,19 @@ impl<'a> Sample<'a> {
         let mut longest = f64::NAN;
         for v in self.vessels() {
             let load = self.share(v, flows, out, self.followed);
-            let coats = if self.followed { &out.aimed } else { &out.real };
             // Effective charge by area that is left for the one that lacks most.
             let mut most = f64::NAN;
             let mut waits = false;
+            let mut reaches = Reaches::new();
             for p in v.hung {
-                let coat = coats[*p];
+                let now = &out.now[*p];
+                let coat = *now.coat(self.followed);
+                let b = load.branch(now, coat.area);
                 let left = match until {
                     PlanUntil::Mean(t) => t.si() - coat.mean,
-                    PlanUntil::Thinnest(t) => (t.si() - coat.thin) / self.thin_ratio(*p, v, out),
+                    PlanUntil::Thinnest(t) => {
+                        (t.si() - coat.thin) / self.thin_ratio(*p, v, b.density, &mut reaches, out)
+                    }
                     PlanUntil::Depth(d) => {
                         groove::flat_for(&self.plan.pieces[*p], self.inputs, d).si() - coat.mean
                     }
@@ -278,10 +275,9 @@ impl<'a> Sample<'a> {
                     continue;
                 }
                 waits = true;
-                let u = left / self.layer(*p, v);
+                let u = left / self.lays(*p, v, out).layer;
                 if self.plan.contacts {
-                    let b = out.branches[*p];
-                    let charge = self.charge(v, *p, coat.all, u, &out.bodies[*p]);
+                    let charge = self.charge(v, *p, coat.all, u, out);
                     let t = charge / (self.efficiency(v, b.density) * flows * b.share);
                     longest = larger(longest, if u > 0.0 || u.is_nan() { t } else { 0.0 });
                 } else {
@@ -293,8 +289,9 @@ impl<'a> Sample<'a> {
                 let each = v.hung.iter();
                 let charge: f64 = if self.plan.growth {
                     each.map(|p| {
-                        out.bodies[*p].count
-                            * self.charge(v, *p, coats[*p].all, most, &out.bodies[*p])
+                        let now = &out.now[*p];
+                        let on = now.coat(self.followed).all;
+                        now.body.count * self.charge(v, *p, on, most, out)
                     })
                     .sum()
                 } else {
@@ -308,15 +305,15 @@ impl<'a> Sample<'a> {
     }
 
     /// Effective charge that lays an effective charge by area `u` on a growing piece with its wires.
-    fn charge(&self, v: Vessel, p: usize, on: f64, u: f64, body: &Body) -> f64 {
-        let layer = self.layer(p, v);
-        body.both.volume(on, layer * u) / layer
+    fn charge(&self, v: Vessel, p: usize, on: f64, u: f64, out: &Run) -> f64 {
+        let layer = self.lays(p, v, out).layer;
+        out.now[p].body.both.volume(on, layer * u) / layer
     }
 
     /// Seconds until so much mass in all lies on the pieces.
     fn time_to_mass(&self, mass: f64, flows: f64, out: &mut Run) -> f64 {
-        let coats = if self.followed { &out.aimed } else { &out.real };
-        let each = (0..coats.len()).map(|p| out.bodies[p].count * coats[p].mass);
+        let each = out.now.iter();
+        let each = each.map(|n| n.body.count * n.coat(self.followed).mass);
         let left = mass - each.sum::<f64>();
         if left <= 0.0 {
             return 0.0;
@@ -325,7 +322,11 @@ impl<'a> Sample<'a> {
         let mut t = left / self.mass_after(flows, 1.0, out);
         if self.plan.growth {
             for _ in 0..30 {
-                t *= left / self.mass_after(flows, t, out);
+                let over = left / self.mass_after(flows, t, out);
+                t *= over;
+                if (over - 1.0).abs() < 1e-15 {
+                    break;
+                }
             }
         }
         t
@@ -343,10 +344,10 @@ impl<'a> Sample<'a> {
             let load = self.share(v, flows, out, pass.aimed);
             let common = self.common_charge(v, &load, pass, out);
             for p in v.hung {
-                let body = out.bodies[*p];
-                let x = self.laid(v, *p, common, pass, out);
-                let density = self.moved(*p, v).map_or(f64::NAN, |m| m.density.si());
-                sum += body.count * density * body.own.volume(pass.coats(out)[*p].all, x);
+                let now = &out.now[*p];
+                let x = self.laid(v, *p, &load, common, pass, out);
+                let volume = now.body.own.volume(now.coat(pass.aimed).all, x);
+                sum += now.body.count * self.lays(*p, v, out).density * volume;
             }
         }
         sum
@@ -358,35 +359,42 @@ impl<'a> Sample<'a> {
         if self.plan.contacts || !self.plan.growth {
             return charge / load.area;
         }
-        let coats = pass.coats(out);
-        let mut sum = Growing::default();
+        let mut sum = Growing([load.area, 0.0, 0.0]);
         for p in v.hung {
-            let body = &out.bodies[*p];
-            sum = sum.plus(body.both.from(coats[*p].all).times(body.count));
+            let now = &out.now[*p];
+            sum.widen(&now.body.both, now.coat(pass.aimed).all, now.body.count);
         }
         // Growing areas are of metal laid down: one metal in a vessel.
-        let layer = v.hung.first().map_or(f64::NAN, |p| self.layer(*p, v));
+        let first = v.hung.first();
+        let layer = first.map_or(f64::NAN, |p| self.lays(*p, v, out).layer);
         sum.layer(0.0, layer * charge) / layer
     }
 
-    /// The layer that a pass lays on one piece.
-    fn laid(&self, v: Vessel, p: usize, common: f64, pass: Pass, out: &Run) -> f64 {
-        let layer = self.layer(p, v);
-        if !self.plan.contacts {
-            return layer * common;
+    /// The layer that a pass lays on one piece; `common` where all have one density.
+    #[inline]
+    fn laid(&self, v: Vessel, p: usize, load: &Load, common: f64, pass: Pass, out: &Run) -> f64 {
+        if self.plan.contacts {
+            self.laid_apart(v, p, load, pass, out)
+        } else {
+            self.lays(p, v, out).layer * common
         }
-        let b = out.branches[p];
+    }
+
+    /// The same where contacts and leads count.
+    fn laid_apart(&self, v: Vessel, p: usize, load: &Load, pass: Pass, out: &Run) -> f64 {
+        let layer = self.lays(p, v, out).layer;
+        let now = &out.now[p];
+        let coat = now.coat(pass.aimed);
+        let b = load.branch(now, coat.area);
         let charge = self.efficiency(v, b.density) * pass.flows * b.share * pass.seconds;
         if !self.plan.growth {
             return layer * charge / b.area;
         }
-        let on = pass.coats(out)[p].all;
-        out.bodies[p].both.layer(on, layer * charge)
+        now.body.both.layer(coat.all, layer * charge)
     }
 
     /// Lays what so many seconds lay: on what own settings would give (`aimed`), or on what is really there.
     pub(crate) fn lay(&self, flows: f64, seconds: f64, out: &mut Run, aimed: bool) {
-        let thinnest = matches!(self.step.until, Some(PlanUntil::Thinnest(_)));
         let pass = Pass {
             flows,
             seconds,
@@ -401,45 +409,55 @@ impl<'a> Sample<'a> {
             let common = self.common_charge(v, &load, pass, out);
             let lays = v.bath.lays.as_ref();
             let mut charge = 0.0;
+            let mut reaches = Reaches::new();
             for p in v.hung {
-                let on = pass.coats(out)[*p].all;
-                let x = self.laid(v, *p, common, pass, out);
-                let density = self.moved(*p, v).map_or(f64::NAN, |m| m.density.si());
-                let body = out.bodies[*p];
-                let own = density * body.own.volume(on, x);
+                let x = self.laid(v, *p, &load, common, pass, out);
                 // Nothing laid is nothing at every place, however uneven.
                 let at = |ratio: f64| if x == 0.0 { 0.0 } else { x * ratio };
                 if aimed {
-                    let thin = if thinnest {
-                        at(self.thin_ratio(*p, v, out))
+                    let thin = if out.follows.thinnest {
+                        let now = &out.now[*p];
+                        let i = load.branch(now, now.aimed.area).density;
+                        at(self.thin_ratio(*p, v, i, &mut reaches, out))
                     } else {
                         0.0
                     };
-                    let coat = &mut out.aimed[*p];
-                    coat.all += x;
-                    coat.mean += x;
-                    coat.mass += own;
+                    let PieceNow {
+                        body, aimed: coat, ..
+                    } = &mut out.now[*p];
+                    if out.follows.mass {
+                        let density = out.lays[*p * self.plan.baths.len() + v.place].density;
+                        coat.mass += density * body.own.volume(coat.all, x);
+                    }
                     coat.thin += thin;
+                    coat.grow(x, body);
                     continue;
                 }
-                let wire = density * body.wire.volume(on, x);
                 let piece = &self.plan.pieces[*p];
-                let table = out.pieces[*p].evenness;
-                let thin = si(min_ratio(piece, v.bath, self.inputs, table));
-                let coat = &mut out.real[*p];
-                coat.all += x;
-                coat.mean += x;
+                let table = out.now[*p].shown.and_then(|s| s.even);
+                let least = table.map(|t| t.min_over_mean);
+                let thin = si(min_ratio(piece, v.bath, self.inputs, least));
+                let Lays {
+                    density,
+                    equivalent,
+                    ..
+                } = *self.lays(*p, v, out);
+                let PieceNow {
+                    body, real: coat, ..
+                } = &mut out.now[*p];
+                let own = density * body.own.volume(coat.all, x);
+                let wire = density * body.wire.volume(coat.all, x);
                 coat.mass += own;
                 coat.wire_mass += wire;
                 coat.thin += at(thin);
                 coat.thick += at(si(table.map(|t| t.max_over_mean)));
                 coat.inside += at(si(table.and_then(|t| t.inside_over_mean)));
-                if let Some(moved) = self.moved(*p, v) {
-                    let by_mass = body.count * (own + wire) / moved.equivalent.si();
-                    match lays {
-                        Some(_) => charge += by_mass,
-                        None => take(v, moved, by_mass, out),
-                    }
+                coat.grow(x, body);
+                let by_mass = body.count * (own + wire) / equivalent;
+                if lays.is_some() {
+                    charge += by_mass;
+                } else if let Some(moved) = self.moved(*p, v) {
+                    take(v, moved, by_mass, out);
                 }
             }
             if let Some(moved) = lays {
@@ -475,24 +493,38 @@ impl<'a> Sample<'a> {
             ohmic += own;
             all += whole;
             surfaces += surface(v.bath, self.inputs);
+            let mut reaches = Reaches::new();
             for p in v.hung {
-                let b = out.branches[*p];
-                let even = self.evenness(*p, v, out);
+                let now = &out.now[*p];
+                let b = load.branch(now, now.real.area);
+                let piece = &self.plan.pieces[*p];
+                let curve = self.lays(*p, v, out).curve.as_ref();
+                let even = curve.and_then(|curve| {
+                    let (wa, along) = self.wagner(*p, v, b.density, &mut reaches, out)?;
+                    let found = curve.ends(&along);
+                    let found = if piece.pointed {
+                        found.on_points()
+                    } else {
+                        found
+                    };
+                    Some((wa, found))
+                });
                 if let Some((_, e)) = even {
                     raise(&mut densest, b.density * e.max_over_mean.si());
                 }
-                let body = out.bodies[*p];
-                let wire = body.wire.area(out.real[*p].all);
-                wasted += body.count * b.share * wire / b.area;
+                let wire = now.body.wire.area(now.real.all);
+                wasted += now.body.count * b.share * wire / b.area;
                 growth.get_or_insert_with(|| {
-                    self.layer(*p, v) * self.efficiency(v, b.density) * b.density
+                    let layer = self.lays(*p, v, out).layer;
+                    layer * self.efficiency(v, b.density) * b.density
                 });
-                let slot = &mut out.pieces[*p];
-                slot.share = some(b.share);
-                slot.current = some(flows * b.share);
-                slot.density = some(b.density);
-                slot.wagner = even.map(|(wa, _)| wa);
-                slot.evenness = even.map(|(_, e)| e);
+                out.now[*p].shown = Some(Shown {
+                    flows,
+                    branch: b,
+                    bath: v.place,
+                    wagner: even.map(|(wa, _)| wa),
+                    even: even.map(|(_, e)| e),
+                });
             }
         }
         let vessels = self.step.vessels.len() as f64;

@@ -26,8 +26,8 @@ pub fn whence(
     at: &FieldPath,
 ) -> Whence {
     let input = |id: Option<InputId>| id.map_or(WORKED, |id| Whence::From(plan.inputs.origin(id)));
-    let of_step = |step: &PlanStep| at.within(FieldPath::new("steps").child(&step.id).as_str());
-    let of_piece = |p: &&PlanPiece| at.within(FieldPath::new("pieces").child(&p.id).as_str());
+    let of_step = |step: &PlanStep| at.within_one_of("steps", &step.id);
+    let of_piece = |p: &&PlanPiece| at.within_one_of("pieces", &p.id);
     let n = plan.steps.iter().position(of_step).unwrap_or_default();
     let step = plan.steps.get(n).or(plan.steps.last());
     let Some(bath) = step.map_or(plan.baths.first(), |s| plan.bath(s)) else {

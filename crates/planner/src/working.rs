@@ -5,7 +5,7 @@ mod bench_side;
 use crate::advise::{diffusivity, limiting, metal_content};
 use crate::answer::{Origin, Ruling, SourceText, Whence, Working};
 use crate::body::scale;
-use crate::even::{efficiency, min_ratio, spread_on};
+use crate::even::{efficiency, min_ratio, reach, spread_on};
 use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sqrt, Sub, Value};
 use crate::groove;
 use crate::inputs::{InputId, Inputs};
@@ -783,8 +783,8 @@ impl Writer<'_> {
             .first()
             .and_then(|v| piece.rows[v.bath]);
         let even = scale(piece, self.inputs)
-            .and_then(|size| spread_on(piece, row, size, bath, self.inputs, i));
-        let (wa, table) = (even.map(|e| e.0), even.map(|e| e.1));
+            .and_then(|size| spread_on(piece, row, size, reach(bath, self.inputs, i)));
+        let (wa, table) = (even.map(|e| e.0), even.map(|e| e.1.min_over_mean));
         let fem = Source::Computed {
             method: MethodId::FiniteElements,
         };

@@ -127,8 +127,7 @@ impl<Q: Quantity> Range<Q> {
     /// From the likely value and all samples. Samples that are not numbers are a defect of the caller; they sort to the
     /// ends and widen the range rather than hide.
     pub fn of_samples(likely: Q, samples: &[f64; POINTS]) -> Self {
-        let low = end(samples, Ordering::Less);
-        let high = end(samples, Ordering::Greater);
+        let (low, high) = ends(samples);
         let middle = likely.si();
         Self {
             likely,
@@ -138,27 +137,96 @@ impl<Q: Quantity> Range<Q> {
     }
 }
 
-/// The outermost value but [`TAIL`] on the side that `outward` names.
+/// Bins that the samples are sorted into, from the lowest to the highest.
+const BINS: usize = 128;
+/// 2^52: beside it a double holds no fraction.
+const WHOLE: f64 = 4_503_599_627_370_496.0;
+
+/// The lowest and the highest sample, and whether all of them are numbers. Four side by side, since each waits for the one
+/// before.
+fn span(samples: &[f64; POINTS]) -> (f64, f64, bool) {
+    let (mut least, mut most) = ([samples[0]; 4], [samples[0]; 4]);
+    let mut numbers = true;
+    for four in samples.chunks_exact(4) {
+        for ((x, least), most) in four.iter().zip(&mut least).zip(&mut most) {
+            *least = if *x < *least { *x } else { *least };
+            *most = if *x > *most { *x } else { *most };
+            numbers &= !x.is_nan();
+        }
+    }
+    let lower = |a: f64, b: f64| if b < a { b } else { a };
+    let higher = |a: f64, b: f64| if b > a { b } else { a };
+    (
+        least.into_iter().fold(samples[0], lower),
+        most.into_iter().fold(samples[0], higher),
+        numbers,
+    )
+}
+
+/// The outermost values but [`TAIL`] on both sides.
+fn ends(samples: &[f64; POINTS]) -> (f64, f64) {
+    let (least, most, numbers) = span(samples);
+    if least == most && numbers {
+        return (least, most);
+    }
+    let scale = (BINS - 1) as f64 / (most - least);
+    // Too wide or too narrow to be binned, or not all of them numbers.
+    if !(scale > 0.0 && scale.is_finite() && numbers) {
+        let all = || samples.iter().copied();
+        return (
+            end(all(), TAIL, Ordering::Less),
+            end(all(), TAIL, Ordering::Greater),
+        );
+    }
+    // A bin holds no lower value than the one before: only two of them have to be looked into.
+    let mut bins = [0u8; POINTS];
+    let mut counts = [0usize; BINS];
+    for (bin, &x) in bins.iter_mut().zip(samples) {
+        // To the nearest whole number, which stands in the last bits beside a number as large as this.
+        *bin = ((x - least) * scale + WHOLE).to_bits() as u8;
+        counts[usize::from(*bin) % BINS] += 1;
+    }
+    let inside = |outside_in: &mut dyn Iterator<Item = usize>, outward| {
+        let mut before = 0;
+        for bin in outside_in {
+            if before + counts[bin] > TAIL {
+                let of_bin = samples.iter().zip(&bins);
+                let found = of_bin
+                    .filter(|(_, b)| usize::from(**b) == bin)
+                    .map(|(x, _)| *x);
+                return end(found, TAIL - before, outward);
+            }
+            before += counts[bin];
+        }
+        f64::NAN
+    };
+    (
+        inside(&mut (0..BINS), Ordering::Less),
+        inside(&mut (0..BINS).rev(), Ordering::Greater),
+    )
+}
+
+/// The outermost value but `but` on the side that `outward` names, of at least one more.
 ///
 /// The standard library's own selection takes many times as long where that is built for size, as in the page.
-fn end(samples: &[f64; POINTS], outward: Ordering) -> f64 {
+fn end(samples: impl Iterator<Item = f64>, but: usize, outward: Ordering) -> f64 {
     // The outermost so far, from the outside in.
     let mut tail = [0.0; TAIL + 1];
-    for (seen, sample) in samples.iter().enumerate() {
+    for (seen, sample) in samples.enumerate() {
         let mut at = seen;
-        if seen > TAIL {
-            if sample.total_cmp(&tail[TAIL]) != outward {
+        if seen > but {
+            if sample.total_cmp(&tail[but]) != outward {
                 continue;
             }
-            at = TAIL;
+            at = but;
         }
         while at > 0 && sample.total_cmp(&tail[at - 1]) == outward {
             tail[at] = tail[at - 1];
             at -= 1;
         }
-        tail[at] = *sample;
+        tail[at] = sample;
     }
-    tail[TAIL]
+    tail[but]
 }
 
 /// As a map whose keys end in the unit: `{"likely_m": .., "low_m": .., "high_m": ..}`.

@@ -243,7 +243,7 @@ impl Scene<'_> {
     /// Mean thickness that went from a piece: likely, least, most.
     fn lost(&self, n: usize, p: usize, had: Thickness) -> [f64; 3] {
         let step = &self.plan.steps[n];
-        let body = &self.had.bodies[p];
+        let body = &self.had.now[p].body;
         let place = step.vessels.iter().find(|v| v.pieces.contains(&p));
         let Some((place, moved)) = place.and_then(|v| Some((v.bath, self.plan.moved(p, v.bath)?)))
         else {
@@ -251,7 +251,7 @@ impl Scene<'_> {
         };
         let bath = &self.plan.baths[place];
         // The layer that so much of the metal makes, taken off from where the area has grown to.
-        let on = self.had.real[p].all;
+        let on = self.had.now[p].real.all;
         let taken = |body: &Growing, volume: f64| {
             let x = -body.layer(on, -volume);
             if x <= had.si() { x } else { had.si() }
@@ -327,7 +327,7 @@ impl Scene<'_> {
             };
             let own = left.and_then(|l| l.pieces.iter().find(|l| l.id == planned.id));
             let gone = own.map_or(0.0, |l| l.lost.likely.si());
-            let on = self.had.real[p].all - gone;
+            let on = self.had.now[p].real.all - gone;
             let coat = matches!(piece.base, Some(job::Base::Nonconductor(_)));
             let lies = if coat {
                 // Under a thin first layer the coat may show again.

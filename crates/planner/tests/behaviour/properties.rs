@@ -142,6 +142,29 @@ fn a_step_that_is_reached_before_it_begins_takes_no_time() {
     assert!(close(number(&answer, MEAN), 0.0002, 1e-12));
 }
 
+/// Likely and in every sample: 200 um on the mean leave no thinnest place under 1 um.
+#[test]
+fn what_an_earlier_step_laid_counts_towards_the_thinnest_place() {
+    for first in [
+        json!({"mean_m": 0.0002}),
+        json!({"time_s": 100_000}),
+        json!({"mass_kg": 0.002}),
+    ] {
+        let answer = ask_plan(&changed(&[(
+            "/steps",
+            json!([
+                step("s1", 120.0, first),
+                step("s2", 80.0, json!({"thinnest_m": 0.000001})),
+            ]),
+        )]));
+        assert!(number(&answer, "/steps/0/time/known/low_s") > 0.0);
+        for end in ["low", "likely", "high"] {
+            let time = format!("/steps/1/time/known/{end}_s");
+            assert_eq!(number(&answer, &time), 0.0, "{end}");
+        }
+    }
+}
+
 #[test]
 fn a_job_without_any_uncertain_input_has_no_width() {
     let mut plan = sized(0.001, 120.0, 0.0002);

@@ -124,6 +124,24 @@ proptest! {
         prop_assert_eq!(range.high.si(), sorted[486].clamp(0.25, 9.0));
     }
 
+    /// The same over the whole range of doubles: a few so large that the rest lie in one place, or so near that none do.
+    #[test]
+    fn the_ends_are_those_of_a_sort_however_far_apart(
+        all in prop::collection::vec(
+            prop_oneof![prop::num::f64::NORMAL | prop::num::f64::SUBNORMAL | prop::num::f64::ZERO, 0.999..1.001f64],
+            POINTS,
+        ),
+        scale in prop_oneof![Just(1.0), Just(1e-300), Just(1e300)],
+    ) {
+        let all: [f64; POINTS] = core::array::from_fn(|n| (all[n] * scale).clamp(-1e308, 1e308));
+        let mut sorted = all;
+        sorted.sort_by(f64::total_cmp);
+        // Likely at either end shows the other end as it is.
+        let high = Range::of_samples(Ratio::of_si(sorted[0]), &all).high.si();
+        let low = Range::of_samples(Ratio::of_si(sorted[511]), &all).low.si();
+        prop_assert_eq!((low, high), (sorted[25], sorted[486]));
+    }
+
     #[test]
     fn a_triangle_stays_within_its_ends_and_has_their_mean(
         typ in 0.1..10.0f64,
