@@ -3,7 +3,7 @@
 use crate::after::Left;
 use crate::cover::Covering;
 use crate::job::{Lead, Use};
-use crate::meter::Meter;
+use crate::meter::{Ammeter, Meter};
 use crate::path::FieldPath;
 use crate::problem::Problem;
 use crate::sessions::Session;
@@ -128,6 +128,9 @@ pub struct StepAnswer {
     /// What the voltmeter should show, where the volts are known and the supply does not hold them.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub meter: Option<Meter>,
+    /// What the ammeter should show, where the supply holds the voltage and the current it drives is known.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub ammeter: Option<Ammeter>,
     /// Of a step that covers a coat.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub covering: Option<Covering>,

@@ -180,6 +180,7 @@ impl Builder<'_> {
                 .map(|b| begin::entry(&self.job.pieces, b)),
             socket: set.and_then(begin::socket),
             meter: ceiling.as_ref().and_then(|c| self.meter(n, c, ranges)),
+            ammeter: self.ammeter(n, ranges),
             covering: cover::covering(self.plan, self.likely, n),
             fatter: self.fatter(n),
             ceiling: known(ceiling, || self.no_volts(step)),
@@ -229,6 +230,16 @@ impl Builder<'_> {
             expected,
             ranges.step(n, OfStep::Bites),
         ))
+    }
+
+    /// What the ammeter shows, where the supply holds the volts.
+    fn ammeter(&self, n: usize, ranges: &Ranges) -> Option<meter::Ammeter> {
+        let supply = self.plan.volts.as_ref()?;
+        let expected = ranges.step(n, OfStep::Real)?;
+        let ohmic = self.likely.steps[n].ohmic;
+        let most = supply.highest_current;
+        let step = &self.plan.steps[n];
+        Some(meter::ammeter(step, expected, ohmic, self.fatter(n), most))
     }
 
     /// How much more area there is at a step's end, growing areas counted whether or not the job wants it.

@@ -68,7 +68,7 @@ const BY_HAND: [(f64, f64); 7] = [
     (90.0, 0.62),
 ];
 /// Under the ceiling at the growth volts graphite takes this of the set current at first (derived, 52 of 288 mA).
-const FIRST: f64 = 0.18;
+pub(crate) const FIRST: f64 = 0.18;
 /// The same on average until it is covered (derived: 52, 145, 203, 251, 270, 288 mA at 0, 5, 10, 20, 30, 60 min).
 const FILLING: f64 = 0.85;
 

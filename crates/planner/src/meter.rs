@@ -1,6 +1,7 @@
 //! What the meters should show in a step, and which reading is an alarm.
 
 use crate::answer::Ceiling;
+use crate::cover::FIRST;
 use crate::job::Coat;
 use crate::plan::{Plan, PlanStep};
 use crate::run::some;
@@ -22,7 +23,19 @@ pub struct Meter {
     pub alarms: Vec<Alarm>,
 }
 
-/// A reading that means something is wrong. Its numbers: `above`, `below` or `near` so many volts, `within` a time.
+/// What the ammeter should show in a step whose voltage the supply holds: the current tells there what the volts tell else.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+pub struct Ammeter {
+    /// In the first minute, before it settles.
+    pub first_minute: Range<Current>,
+    /// At the step's end.
+    pub at_end: Range<Current>,
+    /// Readings that mean something is wrong.
+    pub alarms: Vec<Alarm>,
+}
+
+/// A reading that means something is wrong. Its numbers: `above`, `below` or `near` so many volts, or amperes where the voltage
+/// is held; `within` a time.
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Alarm {
     /// Which.
@@ -49,6 +62,22 @@ pub enum AlarmKind {
     Half,
     /// Twice: half the area, a contact, or a cold bath or one low in acid.
     Twice,
+    /// At a held voltage hardly any current: a clip is open, a lead off, the polarity wrong.
+    NoCurrent,
+    /// While covering it does not rise within 20 minutes: coat or contact.
+    NoRise,
+    /// A tenth less within an hour: a film on the anode, salt.
+    Falling,
+    /// A quarter less: the anode is passive.
+    Stifled,
+    /// Suddenly half as much again: a short, or a tree.
+    Surge,
+    /// Twice the current: the area is double what was told, or a short.
+    DoubleCurrent,
+    /// Half the current: half the area, a contact, or a cold bath or one low in acid.
+    HalfCurrent,
+    /// All that the supply gives: the voltage is no longer held.
+    AtMost,
 }
 
 impl AlarmKind {
@@ -61,6 +90,14 @@ impl AlarmKind {
         Self::Short,
         Self::Half,
         Self::Twice,
+        Self::NoCurrent,
+        Self::NoRise,
+        Self::Falling,
+        Self::Stifled,
+        Self::Surge,
+        Self::DoubleCurrent,
+        Self::HalfCurrent,
+        Self::AtMost,
     ];
 }
 
@@ -144,6 +181,74 @@ pub(crate) fn meter(
         first_minute,
         at_end,
         ceiling_bites,
+        alarms,
+    }
+}
+
+/// What the ammeter shows in a step of which so much current is expected at the voltage that is held, `ohmic` of it in the
+/// solution; the area at its end over the bare one, where that is much. What takes a share more volts at a current lets that
+/// share less current flow at a voltage (derived); the shares are those of [`meter`], common practice, no source.
+pub(crate) fn ammeter(
+    step: &PlanStep,
+    expected: Range<Current>,
+    ohmic: Option<Voltage>,
+    fatter: Option<Ratio>,
+    most: Option<Current>,
+) -> Ammeter {
+    let scaled = |low: f64, likely: f64, high: f64| Range {
+        likely: expected.likely * likely,
+        low: expected.low * low,
+        high: expected.high * high,
+    };
+    let metal = matches!(step.covers, Some(Coat::Copper | Coat::Silver));
+    let first_minute = match (step.covers, ohmic) {
+        // The paint takes 0.02 to 0.5 V beside what the solution does.
+        (Some(_), Some(ohmic)) if metal => {
+            let left = |volts: f64| {
+                let left = 1.0 - volts / ohmic.si();
+                if left > 0.0 { left } else { 0.0 }
+            };
+            scaled(left(0.5), left(0.13), left(0.02))
+        }
+        (Some(_), _) if !metal => scaled(FIRST, FIRST, FIRST),
+        // 5 to 20 % more volts, or so much less current.
+        _ => scaled(0.8, 0.9, 0.95),
+    };
+    // What falls by up to a tenth in volts rises so in current; and with the area.
+    let at_end = match step.covers {
+        Some(_) => expected,
+        None => {
+            let area = fatter.map_or(1.0, Quantity::si);
+            scaled(1.0, area / 0.95, area / 0.9)
+        }
+    };
+    let amps = |name, share: f64| Named::new(name, expected.likely * share);
+    let mut alarms = Vec::new();
+    let mut add = |kind, numbers| alarms.push(Alarm { kind, numbers });
+    let least = first_minute.low;
+    add(AlarmKind::NoCurrent, vec![Named::new("below", least * 0.5)]);
+    if step.covers.is_some() {
+        let numbers = vec![
+            Named::new("below", first_minute.likely),
+            Named::new("within", Time::minutes(20.0)),
+        ];
+        add(AlarmKind::NoRise, numbers);
+    } else {
+        let hour = Named::new("within", Time::hours(1.0));
+        add(AlarmKind::Falling, vec![amps("below", 1.0 / 1.1), hour]);
+        add(AlarmKind::Stifled, vec![amps("below", 1.0 / 1.3)]);
+    }
+    add(AlarmKind::Surge, vec![amps("above", 1.0 / 0.7)]);
+    add(AlarmKind::DoubleCurrent, vec![amps("near", 2.0)]);
+    if step.covers.is_none() {
+        add(AlarmKind::HalfCurrent, vec![amps("near", 0.5)]);
+    }
+    if let Some(most) = most {
+        add(AlarmKind::AtMost, vec![Named::new("near", most)]);
+    }
+    Ammeter {
+        first_minute,
+        at_end,
         alarms,
     }
 }

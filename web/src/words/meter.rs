@@ -99,16 +99,18 @@ pub fn bites(r: &Range<Current>) -> String {
 }
 
 /// A reading that means something is wrong.
-pub fn alarm(a: &Alarm) -> String {
+pub fn alarm(alarm: &Alarm) -> String {
     let get = |name: &str| {
-        a.numbers
+        alarm
+            .numbers
             .iter()
             .find(|n| n.name == name)
             .map(|n| n.value.si)
     };
     let v = |name: &str| volts(Voltage::of_si(get(name).unwrap_or_default())) + "\u{a0}V";
+    let a = |name: &str| number::current(Current::of_si(get(name).unwrap_or_default()), None);
     let within = number::time(Time::seconds(get("within").unwrap_or_default()));
-    match a.kind {
+    match alarm.kind {
         AlarmKind::AtCeiling => format!(
             "at the ceiling ({}), or rise in the first minute: contact, clip, polarity",
             v("above")
@@ -130,6 +132,34 @@ pub fn alarm(a: &Alarm) -> String {
         AlarmKind::Twice => format!(
             "near {}: half the area, a contact, a cold bath or one low in acid",
             v("near")
+        ),
+        AlarmKind::NoCurrent => format!(
+            "below {}: an open clip, a lead that is off, the polarity",
+            a("below")
+        ),
+        AlarmKind::NoRise => format!(
+            "still below {} after {within}: the coat, or its contact",
+            a("below")
+        ),
+        AlarmKind::Falling => format!(
+            "below {} {within} later: a film on the anode, or salt",
+            a("below")
+        ),
+        AlarmKind::Stifled => format!("below {}: the anode has gone passive", a("below")),
+        AlarmKind::Surge => format!(
+            "suddenly above {}: a short, or a tree that touches",
+            a("above")
+        ),
+        AlarmKind::DoubleCurrent => {
+            format!("near {}: twice the area you said, or a short", a("near"))
+        }
+        AlarmKind::HalfCurrent => format!(
+            "near {}: half the area, a contact, a cold bath or one low in acid",
+            a("near")
+        ),
+        AlarmKind::AtMost => format!(
+            "at {}, all your supply gives: the volts are no longer held",
+            a("near")
         ),
     }
 }
