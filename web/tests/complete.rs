@@ -301,14 +301,14 @@ fn limits_and_ways_out_of_real_jobs_are_said_with_their_own_numbers() {
 #[test]
 fn every_alarm_is_said_with_its_own_numbers() {
     let mut met = BTreeSet::new();
-    for id in demos::ids() {
-        for step in answer(&Catalogue::standard(), &typed(id, &[])).steps {
-            for alarm in step
-                .meter
-                .as_ref()
-                .map(|m| &m.alarms[..])
-                .unwrap_or_default()
-            {
+    let held = [(at::SUPPLY, "constant_voltage"), (at::VOLTS_CURRENT, "2")];
+    let plain = demos::ids().map(|id| (id, &[][..]));
+    let of_volts = demos::ids().map(|id| (id, &held[..]));
+    for (id, texts) in plain.chain(of_volts) {
+        for step in answer(&Catalogue::standard(), &typed(id, texts)).steps {
+            let volts = step.meter.iter().flat_map(|m| &m.alarms);
+            let current = step.ammeter.iter().flat_map(|m| &m.alarms);
+            for alarm in volts.chain(current) {
                 let said = words::meter::alarm(alarm);
                 assert!(for_people(&said), "{id} {:?}: {said}", alarm.kind);
                 met.insert(format!("{:?}", alarm.kind));

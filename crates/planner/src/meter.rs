@@ -9,7 +9,7 @@ use crate::value::Named;
 use quantity::{Current, Quantity, Range, Ratio, Time, Voltage};
 use serde::Serialize;
 
-/// What the voltmeter should show in a step. Where the supply holds the voltage there is none: its current tells instead.
+/// What the voltmeter should show in a step. Where the supply holds the voltage there is none: see [`Ammeter`].
 #[derive(Clone, Debug, PartialEq, Serialize)]
 pub struct Meter {
     /// In the first minute, before it settles.
@@ -214,13 +214,11 @@ pub(crate) fn ammeter(
         // 5 to 20 % more volts, or so much less current.
         _ => scaled(0.8, 0.9, 0.95),
     };
-    // What falls by up to a tenth in volts rises so in current; and with the area.
+    // What falls by up to a tenth in volts rises so in current; and with the area, which no alarm may mistake for a short.
+    let area = fatter.map_or(1.0, Quantity::si);
     let at_end = match step.covers {
         Some(_) => expected,
-        None => {
-            let area = fatter.map_or(1.0, Quantity::si);
-            scaled(1.0, area / 0.95, area / 0.9)
-        }
+        None => scaled(1.0, area / 0.95, area / 0.9),
     };
     let amps = |name, share: f64| Named::new(name, expected.likely * share);
     let mut alarms = Vec::new();
@@ -238,8 +236,8 @@ pub(crate) fn ammeter(
         add(AlarmKind::Falling, vec![amps("below", 1.0 / 1.1), hour]);
         add(AlarmKind::Stifled, vec![amps("below", 1.0 / 1.3)]);
     }
-    add(AlarmKind::Surge, vec![amps("above", 1.0 / 0.7)]);
-    add(AlarmKind::DoubleCurrent, vec![amps("near", 2.0)]);
+    add(AlarmKind::Surge, vec![amps("above", area / 0.7)]);
+    add(AlarmKind::DoubleCurrent, vec![amps("near", area * 2.0)]);
     if step.covers.is_none() {
         add(AlarmKind::HalfCurrent, vec![amps("near", 0.5)]);
     }

@@ -2,7 +2,7 @@
 
 use super::number;
 use planner::cover::Covering;
-use planner::meter::{Alarm, AlarmKind, Meter};
+use planner::meter::{Alarm, AlarmKind, Ammeter, Meter};
 use planner::warmth::Warmth;
 use quantity::{Current, Quantity, Range, Ratio, Time, Voltage};
 
@@ -12,6 +12,8 @@ pub const METER: &str = "What the meters show";
 pub const COVERING: &str = "While it covers";
 /// Before the readings that mean something is wrong.
 pub const ALARMS: &str = "Something is wrong where the volts stand:";
+/// The same where the supply holds the volts.
+pub const CURRENT_ALARMS: &str = "Something is wrong where the current stands:";
 /// Heading of the bath.
 pub const BATH: &str = "The bath by itself";
 
@@ -78,13 +80,30 @@ pub fn by_hand(moments: &str) -> String {
 }
 
 /// What the voltmeter shows first and at the end.
-pub fn readings(m: &Meter) -> String {
+pub fn volts_shown(m: &Meter) -> String {
+    let say = |v| volts(v) + "\u{a0}V";
+    readings(&m.first_minute, &m.at_end, say, volts)
+}
+
+/// What the ammeter shows first and at the end, where the supply holds the volts.
+pub fn current_shown(m: &Ammeter) -> String {
+    let say = |c| number::current(c, None);
+    readings(&m.first_minute, &m.at_end, say, say)
+}
+
+/// Both readings, each with what it may lie between.
+fn readings<Q: Quantity>(
+    first: &Range<Q>,
+    end: &Range<Q>,
+    say: impl Fn(Q) -> String,
+    short: impl Fn(Q) -> String,
+) -> String {
     format!(
-        "About {} V in the first minute ({}), {} V at the end ({}).",
-        volts(m.first_minute.likely),
-        between(&m.first_minute, volts),
-        volts(m.at_end.likely),
-        between(&m.at_end, volts)
+        "About {} in the first minute ({}), {} at the end ({}).",
+        say(first.likely),
+        between(first, &short),
+        say(end.likely),
+        between(end, &short)
     )
 }
 
@@ -164,10 +183,15 @@ pub fn alarm(alarm: &Alarm) -> String {
     }
 }
 
-/// How much more area there is at the end.
-pub fn fatter(r: Ratio) -> String {
+/// How much more area there is at the end, and what that does where the current stays, or where the volts are held.
+pub fn fatter(r: Ratio, held: bool) -> String {
+    let then = if held {
+        "more is the current at the same volts"
+    } else {
+        "less is the density at the same current"
+    };
     format!(
-        "It grows fatter: at the end {} times the area, so much less is the density at the same current.",
+        "It grows fatter: at the end {} times the area, so much {then}.",
         number::short(r.si(), 3)
     )
 }

@@ -7,12 +7,15 @@ use crate::words::{self, meter as said, number};
 use planner::answer::StepAnswer;
 use yew::prelude::*;
 
-/// Closed until asked for; nothing where nothing is known of the volts.
+/// Closed until asked for; nothing where neither volts nor current are known.
 pub fn meter(shown: &Shown) -> Html {
     let steps = shown.answer.steps.iter();
-    let all: Vec<(String, Vec<String>, Vec<String>)> = steps
-        .map(|s| (shown.step_name(s), lines(shown, s), alarms(s)))
-        .filter(|(_, lines, _)| !lines.is_empty())
+    let all: Vec<(String, Vec<String>, Vec<String>, bool)> = steps
+        .map(|s| {
+            let held = s.ammeter.is_some();
+            (shown.step_name(s), lines(shown, s), alarms(s), held)
+        })
+        .filter(|(_, lines, ..)| !lines.is_empty())
         .collect();
     if all.is_empty() {
         return Html::default();
@@ -21,11 +24,11 @@ pub fn meter(shown: &Shown) -> Html {
         let all = if open { &all[..] } else { &[] };
         html! {
             <>
-                for (name, lines, alarms) in all {
+                for (name, lines, alarms, held) in all {
                     <h3>{ name }</h3>
                     <ul>{ items(lines) }</ul>
                     if !alarms.is_empty() {
-                        <p>{ said::ALARMS }</p>
+                        <p>{ if *held { said::CURRENT_ALARMS } else { said::ALARMS } }</p>
                         <ul>{ items(alarms) }</ul>
                     }
                 }
@@ -49,16 +52,21 @@ fn lines(shown: &Shown, step: &StepAnswer) -> Vec<String> {
         }
     }
     if let Some(meter) = &step.meter {
-        all.push(said::readings(meter));
+        all.push(said::volts_shown(meter));
         all.extend(meter.ceiling_bites.as_ref().map(said::bites));
     }
-    all.extend(step.fatter.map(said::fatter));
+    if let Some(ammeter) = &step.ammeter {
+        all.push(said::current_shown(ammeter));
+    }
+    let held = step.ammeter.is_some();
+    all.extend(step.fatter.map(|more| said::fatter(more, held)));
     all
 }
 
 fn alarms(step: &StepAnswer) -> Vec<String> {
-    let meter = step.meter.as_ref();
-    meter.map_or_else(Vec::new, |m| m.alarms.iter().map(said::alarm).collect())
+    let volts = step.meter.iter().flat_map(|m| &m.alarms);
+    let current = step.ammeter.iter().flat_map(|m| &m.alarms);
+    volts.chain(current).map(said::alarm).collect()
 }
 
 impl Shown {
