@@ -208,7 +208,11 @@ pub const VIEWS: &[View] = &[
     },
     View {
         name: "tried",
+        // The first view has ways out only where it runs into the night.
         acts: &[
+            Tap(".setup .link"),
+            Type("supply/constant_current/highest", "0.05"),
+            Tap(".setup .link"),
             Wait(".ways button"),
             Tap(".ways button"),
             Wait(".limits .note .link"),

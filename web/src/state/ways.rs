@@ -3,19 +3,19 @@
 use super::at;
 use super::draft::Draft;
 use super::entries;
+use super::pieces;
 use super::units::Units;
-use crate::words::number;
+use crate::words::{self, number};
 use planner::WayOut;
 use planner::answer::LimitKind;
 use planner::fair::FairShare;
-use planner::ways::{To, Way};
+use planner::ways::{Thief, To, Way};
 use quantity::{AnyQuantity, Quantity};
 
 /// The texts, by address; none where the page has no field for the change.
 pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
-    // A thief is hung at the bench: the page has no piece for it.
-    if way.thief.is_some() {
-        return None;
+    if let Some(wire) = &way.thief {
+        return thief(draft, wire);
     }
     let address = address(way.change.at.as_str());
     // Covering at the advised current is covering as the coat needs.
@@ -44,6 +44,37 @@ pub fn texts(draft: &Draft, way: &WayOut) -> Option<Vec<(String, String)>> {
         _ => (),
     }
     Some(all)
+}
+
+/// One more piece on the bar: a bare wire, of copper where the work is coated, else of the work's own metal.
+fn thief(draft: &Draft, wire: &Thief) -> Option<Vec<(String, String)>> {
+    let id = pieces::next(draft);
+    let own = |address: &str| at::of(address, &id);
+    let mut with = draft.clone();
+    pieces::add(&mut with);
+    let base = draft.scope(&own(at::BASE));
+    let metal = if base == own(at::BASE) {
+        "Cu"
+    } else {
+        draft.scoped(at::BASE)
+    };
+    for (address, text) in [
+        (own(at::LABEL), words::ways::THIEF),
+        (draft.scope(&own(at::SHAPE)), "rod"),
+        (base, metal),
+        (own(at::HANGER_WIRE), ""),
+        (own(at::HANGER_WET), ""),
+    ] {
+        with.put(&address, text, true);
+    }
+    for (size, length) in [("diameter", wire.wire), ("length", wire.length)] {
+        let address = own(&["pieces/p1/extent/parts/a/shape/rod/", size].concat());
+        let text = typed(draft, &address, length.into(), true)?;
+        with.put(&address, &text, true);
+    }
+    let new = |(address, text): &(&String, &String)| draft.texts.get(*address) != Some(*text);
+    let all = with.texts.iter().filter(new);
+    Some(all.map(|(at, text)| (at.clone(), text.clone())).collect())
 }
 
 /// The moments at which each piece is taken out for the same layer on all, and that layer as the aim.

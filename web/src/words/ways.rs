@@ -10,6 +10,9 @@ pub const WAYS: &str = "What would lift it";
 /// Stands after a way out was tried.
 pub const TRIED: &str = "Changed as you asked.";
 
+/// What a thief is called on the bar.
+pub const THIEF: &str = "thief";
+
 /// Heading of the same layer on all.
 pub const FAIR: &str = "The same on all";
 /// Between a piece and when it is taken out.

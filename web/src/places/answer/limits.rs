@@ -118,7 +118,7 @@ fn limit(shown: &Shown, ask: &Ask, ways: &[WayOut], same: &[&Limit]) -> Html {
     }
 }
 
-/// What is only done at the bench, as a thief is hung, is said without a button.
+/// What the page has no field for is said without a button.
 fn way(ask: &Ask, way: &WayOut) -> Html {
     let said = html! {
         <>
