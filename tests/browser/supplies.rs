@@ -56,18 +56,20 @@ async fn a_way_out_is_tried_and_taken_back_and_the_focus_is_not_lost() {
 async fn a_thief_is_hung_by_a_tap_and_taken_off_again() {
     // 10 cm2 want 100 mA, the supply gives 200 at least: as much wire again, 10 cm2 / (pi x 1 mm) = 318.3 mm.
     let browser = plate(&[("supply/constant_current/lowest", "200")]).await;
-    try_way(&browser, "A thief along with it: 318 mm").await;
-    until_set(&browser, "200 mA").await;
-    assert_eq!(browser.field("pieces/p2/label").await, "thief");
+    try_way(&browser, "A thief along with it: 318.3 mm").await;
+    // It collects as much as the plate, and has a row of its own.
+    until_says(&browser, "table.pieces", "thief").await;
+    assert_eq!(set(&browser).await, "200 mA");
+    browser.tap(".bar li:last-child .piece").await;
+    browser
+        .until("document.getElementById('pieces/p2/label')?.value === 'thief'")
+        .await;
     let wire = "pieces/p2/extent/parts/a/shape/rod";
     assert_eq!(browser.field(&format!("{wire}/diameter")).await, "1");
     assert_eq!(browser.field("pieces/p2/hanger/wet").await, "");
     let length = browser.field(&format!("{wire}/length")).await;
     let length: f64 = length.parse().expect("a length");
     assert!((318.3..320.0).contains(&length), "{length}");
-    // It collects as much as the plate, and has a row of its own.
-    let pieces = browser.text("table.pieces").await;
-    assert!(pieces.contains("thief"), "{pieces}");
     browser.tap(".limits .note .link").await;
     browser
         .until("document.getElementById('pieces/p2/label') === null")
