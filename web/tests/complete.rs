@@ -434,3 +434,30 @@ fn a_limit_without_its_numbers_is_caught() {
     }]);
     assert!(!for_people(&said), "{said}");
 }
+
+/// Every value of the working but a plain number is printed with its unit: what stands after the number is not nothing.
+#[test]
+fn no_value_of_the_working_is_without_its_unit() {
+    const PLAIN: [&str; 5] = ["frac", "ratio", "count", "pH", "money"];
+    let mut met = BTreeSet::new();
+    for id in demos::ids() {
+        for line in answer(&Catalogue::standard(), &typed(id, &[])).working {
+            for named in line.values.iter().chain([&line.result]) {
+                let value = named.value;
+                if PLAIN.contains(&value.key_unit) {
+                    continue;
+                }
+                let said = words::number::any(value);
+                let unit = said.trim_start_matches(|c: char| !c.is_alphabetic() && c != '%');
+                assert!(
+                    !unit.is_empty(),
+                    "{id} {} {}: {said}",
+                    line.id,
+                    value.key_unit
+                );
+                met.insert(value.key_unit);
+            }
+        }
+    }
+    assert!(met.contains("W") && met.contains("ohm_m2"), "{met:?}");
+}

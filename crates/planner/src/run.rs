@@ -246,11 +246,14 @@ impl PieceNow {
 }
 
 impl Coat {
-    /// `x` more of layer on a piece.
+    /// `x` more of layer on a piece. Where that is not known, for want of an efficiency, its area is counted as it was: what is
+    /// set must not go unsaid for it.
     pub(crate) fn grow(&mut self, x: f64, body: &Body) {
         self.all += x;
         self.mean += x;
-        self.area = body.both.area(self.all);
+        if !self.all.is_nan() {
+            self.area = body.both.area(self.all);
+        }
     }
 }
 

@@ -7,7 +7,7 @@ use quantity::{Quantity, Thickness};
 use yew::prelude::*;
 
 /// What is drawn.
-#[derive(Clone, Copy, PartialEq)]
+#[derive(Clone, PartialEq)]
 pub struct Layer {
     /// On average.
     pub mean: Thickness,
@@ -17,8 +17,8 @@ pub struct Layer {
     pub thinnest: Option<Thickness>,
     /// Mean of the inside of a hollow.
     pub inside: Option<Thickness>,
-    /// The tone of the metal.
-    pub tone: &'static str,
+    /// Its coats from below: up to which share of it each reaches, and its tone.
+    pub coats: Vec<(f64, &'static str)>,
 }
 
 const RIGHT: f64 = 164.0;
@@ -42,10 +42,13 @@ pub fn drawing(layer: &Layer, caption: &str) -> Html {
         None => mean,
     };
     let mut p = Picture::default();
-    let tone = layer.tone;
     p.rect("core", 0.0, TOP, RIGHT, CORE);
-    p.path(tone, face(TOP, -thick * scale, -mean * scale));
-    p.path(tone, face(bottom, edge * scale, thin * scale));
+    // The outermost first: what lies under it is drawn over it.
+    for (share, tone) in layer.coats.iter().rev() {
+        let scale = scale * share;
+        p.path(tone, face(TOP, -thick * scale, -mean * scale));
+        p.path(tone, face(bottom, edge * scale, thin * scale));
+    }
     yardstick::draw(&mut p, &sticks, TOP, scale);
     p.text("on-core", 6.0, TOP + 20.0, caption.to_owned());
     p.text(

@@ -36,11 +36,16 @@ pub fn names<'a>(draft: &Draft, of: impl Iterator<Item = &'a str>) -> Vec<String
             _ => kind(id).to_owned(),
         }
     };
-    of.map(|id| match id.split_once('_') {
-        Some((piece, vessel)) => words::in_vessel(&name(piece), vessel),
-        None => name(id),
-    })
-    .collect()
+    let of: Vec<&str> = of.collect();
+    // One name in several vessels says of each in which.
+    let first = of.iter().any(|id| id.contains('_'));
+    of.into_iter()
+        .map(|id| match id.split_once('_') {
+            Some((piece, vessel)) => words::in_vessel(&name(piece), vessel),
+            None if first => words::in_vessel(&name(id), "1"),
+            None => name(id),
+        })
+        .collect()
 }
 
 /// The id the next piece will have.

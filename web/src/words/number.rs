@@ -257,6 +257,8 @@ pub fn in_unit_of(value: AnyQuantity, symbol: &str) -> (f64, Option<&'static Uni
         "kg_per_m3" => of::<quantity::Density>(si, symbol),
         "V" => of::<Voltage>(si, symbol),
         "ohm" => of::<quantity::Resistance>(si, symbol),
+        "ohm_m2" => of::<quantity::AreaResistance>(si, symbol),
+        "W" => of::<quantity::Power>(si, symbol),
         "S_per_m" => of::<quantity::Conductivity>(si, symbol),
         "kg_per_C" => of::<quantity::MassPerCharge>(si, symbol),
         "kg_per_mol" => of::<quantity::MolarMass>(si, symbol),

@@ -303,6 +303,31 @@ fn a_wire_that_grows_draws_more_and_no_alarm_says_so() {
     }
 }
 
+/// A label that says no efficiency: no layer and no time are known, but what to turn down to is, by the area as it stands.
+#[test]
+fn after_covering_the_next_current_is_known_without_an_efficiency() {
+    let own = json!({"solutions": [{"id": "bottle", "process": "electroform", "metal": "Cu",
+        "valence_count": 2, "density_A_per_m2": 100}]});
+    let answer = ask_plan(&with(
+        covered("copper"),
+        &[
+            ("/own", own),
+            ("/baths/0/solution", json!("bottle")),
+            ("/effects", json!({"growth": "on", "contacts": "off"})),
+        ],
+    ));
+    let (cover, grow) = (&answer["steps"][0], &answer["steps"][1]);
+    assert_eq!(answer["problems"], json!([]), "{answer}");
+    assert!(grow["time"]["absent"].is_object());
+    let set = |step: &Value| number(step, "/current/known/set_A");
+    assert!(close(set(grow), 0.288, 1e-9), "24 cm2 at 1.2 A/dm2");
+    assert!(
+        close(set(cover), 0.432, 1e-9),
+        "1.5 times that on metal paint"
+    );
+    assert!(close(number(&answer["stages"][1], "/set_A"), 0.288, 1e-9));
+}
+
 /// Bad readings at a constant current are of volts: no ammeter is spoken of.
 #[test]
 fn a_constant_current_has_no_ammeter_to_watch() {

@@ -145,11 +145,7 @@ impl Shown {
                     format!("{n}\u{a0}{u}")
                 }
             };
-            let joined = sets
-                .iter()
-                .map(one)
-                .collect::<Vec<_>>()
-                .join("\u{a0}→\u{a0}");
+            let joined = sets.iter().map(one).collect::<Vec<_>>().join(" →\u{a0}");
             set = Some(if shared {
                 format!("{joined}\u{a0}{unit}")
             } else {

@@ -41,10 +41,12 @@ impl Shown {
             .windows(2)
             .filter_map(|pair| self.turn(&pair[0], &pair[1]))
             .collect();
-        if let Some(last) = self.answer.steps.last() {
-            let time = self.answer.time.known();
+        let time = self.answer.time.known();
+        let when = self.answer.steps.last().and_then(|last| self.moment(last));
+        // Without a time there is nothing to say of the end here: the layer's line says what is not known.
+        if time.is_some() || when.is_some() {
             turns.push(Turn {
-                when: self.moment(last),
+                when,
                 words: words::LIFT_OUT.to_owned(),
                 value: time.map(|t| number::time(t.likely)).unwrap_or_default(),
                 more: time.filter(|t| differ(t.low, t.high)).map(|t| {

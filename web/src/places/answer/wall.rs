@@ -39,10 +39,10 @@ fn alike(a: &PieceAnswer, b: &PieceAnswer) -> bool {
 }
 
 fn drawn(shown: &Shown, piece: &PieceAnswer) -> Html {
-    let tone = tone(piece.metal.as_deref().unwrap_or_default());
+    let top = tone(piece.metal.as_deref().unwrap_or_default());
     if let Some(etched) = &piece.etched {
         return match (&etched.section, etched.depth.known()) {
-            (Some(section), Some(depth)) => groove::drawing(section, depth.likely, tone),
+            (Some(section), Some(depth)) => groove::drawing(section, depth.likely, top),
             _ => Html::default(),
         };
     }
@@ -54,9 +54,27 @@ fn drawn(shown: &Shown, piece: &PieceAnswer) -> Html {
         thickest: piece.thickest.known().map(|t| t.likely),
         thinnest: piece.thinnest.known().map(|t| t.likely),
         inside: piece.inside.known().map(|t| t.likely),
-        tone,
+        coats: coats(piece, top),
     };
     layer::drawing(&layer, shown.core)
+}
+
+/// The coats of a layer from below: up to which share of it each reaches, and its metal's tone.
+fn coats(piece: &PieceAnswer, top: &'static str) -> Vec<(f64, &'static str)> {
+    let means = piece.layers.iter().filter_map(|l| l.mean.known());
+    let whole: f64 = means.map(|m| m.likely.si()).sum();
+    let mut below = 0.0;
+    let mut all = Vec::new();
+    for layer in &piece.layers {
+        if let Some(mean) = layer.mean.known() {
+            below += mean.likely.si() / whole;
+            all.push((below, tone(&layer.metal)));
+        }
+    }
+    if all.is_empty() || !below.is_finite() {
+        return vec![(1.0, top)];
+    }
+    all
 }
 
 fn beside(piece: &PieceAnswer) -> Html {
