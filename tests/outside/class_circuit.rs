@@ -164,6 +164,10 @@ fn question(class: &Class) -> Value {
         "class": {"students_count": 12, "lesson_s": class.lesson}}})
 }
 
+fn larger(a: f64, b: f64) -> f64 {
+    if b > a { b } else { a }
+}
+
 fn close(got: &Value, want: f64, what: &str) {
     let got = got.as_f64().unwrap_or(f64::NAN);
     assert!(
@@ -179,7 +183,7 @@ fn a_class_is_one_circuit() {
         let answer = answer_of(&question(class).to_string());
         assert_eq!(answer["problems"], json!([]), "{name}");
         let latest = class.vessels.iter().copied().flatten().map(|p| p.3);
-        let latest = latest.fold(0.0, f64::max);
+        let latest = latest.fold(0.0, larger);
         let (first, volts) = solve(class, |p| p.3 == 0.0);
         let (all, _) = solve(class, |_| true);
         // Metres a second: on each piece before the last one hangs, and after.
@@ -192,7 +196,7 @@ fn a_class_is_one_circuit() {
         let (before, after) = (flat(&first), flat(&all));
         let begun: Vec<f64> = before.iter().map(|r| r * latest).collect();
         let lacks = begun.iter().zip(&after).map(|(b, r)| (class.aim - b) / r);
-        let whole = latest + lacks.fold(0.0, f64::max);
+        let whole = latest + lacks.fold(0.0, larger);
         close(&answer["time"]["known"]["likely_s"], whole, name);
         let told = &answer["class"];
         let lessons = (whole / class.lesson).ceil();
