@@ -190,12 +190,17 @@ async fn a_plan_goes_to_another_page_as_a_text() {
     assert!(count(&other, ".drafts ul:first-child > li > .option").await >= 2);
 }
 
+/// Waits until a text is on the shelf: it is written once the answer has been painted.
+async fn is_kept(browser: &Browser, text: &str) {
+    let holds = format!("Object.values(localStorage).some((v) => v.includes('{text}'))");
+    browser.until(&holds).await;
+}
+
 #[tokio::test]
 async fn a_full_shelf_is_said_and_nothing_kept_is_lost() {
     let browser = opened(360, 800, true).await;
     browser.type_in(TORUS_BORE, "35").await;
-    let kept = shelf(&browser).await;
-    assert!(kept.contains("35"));
+    is_kept(&browser, "35").await;
     browser
         .eval(
             "(() => { let size = 1 << 21; let n = 0; while (size > 0) { try { localStorage.setItem('filler' + n, 'x'.repeat(size)); n += 1; } \
@@ -232,9 +237,29 @@ async fn a_full_shelf_is_said_and_nothing_kept_is_lost() {
 }
 
 #[tokio::test]
+async fn what_is_typed_the_moment_the_page_goes_is_kept() {
+    let browser = opened(360, 800, true).await;
+    let gone = browser
+        .eval(&format!(
+            "(() => {{ const f = document.getElementById('{TORUS_BORE}'); f.focus(); f.select(); \
+             document.execCommand('insertText', false, '41.5'); setTimeout(() => location.reload(), 0); \
+             window.before = true; return f.value; }})()"
+        ))
+        .await;
+    assert_eq!(gone, "41.5");
+    browser
+        .until(
+            "window.before === undefined && document.documentElement.dataset.state === 'running'",
+        )
+        .await;
+    assert_eq!(browser.field(TORUS_BORE).await, "41.5");
+}
+
+#[tokio::test]
 async fn one_damaged_plan_among_several_is_set_aside_and_the_others_open() {
     let browser = opened(360, 800, true).await;
     browser.type_in(TORUS_BORE, "38").await;
+    is_kept(&browser, "38").await;
     acts(&browser, &[DRAFTS, Act::Tap("#drafts .actions .button")]).await;
     browser
         .until("document.querySelectorAll('.drafts ul:first-child > li > .option').length === 2")

@@ -1,6 +1,6 @@
 //! The whole page: one owner of state at the top, one direction.
 
-use crate::browser::{carried, use_countdown, use_gone, use_now, use_settled};
+use crate::browser::{carried, use_countdown, use_gone, use_now, use_painted, use_settled};
 use crate::places::answer::{Shown, display_step};
 use crate::places::ask::Ask;
 use crate::places::edition::Edition;
@@ -48,7 +48,7 @@ pub fn App() -> Html {
     {
         let (shelf, kept, keeper, state) =
             (shelf.clone(), kept.clone(), keeper.clone(), state.clone());
-        use_effect_with(state.book().clone(), move |book| {
+        use_painted(state.book().clone(), move |book| {
             let done = keeper.borrow_mut().keep(shelf_of(&shelf), book);
             storage::remember_open(book.open_id());
             kept.set(done.stored);

@@ -242,6 +242,55 @@ pub fn use_settled<T: Clone + PartialEq + 'static>(
     (*settled).clone()
 }
 
+/// Does something with a value once it has been painted, at the latest when the page is put away or hidden; with the first one
+/// at once. A newer value takes the place of one that still waits.
+#[hook]
+pub fn use_painted<T: Clone + PartialEq + 'static>(value: T, does: impl Fn(&T) + 'static) {
+    let first = use_mut_ref(|| true);
+    use_effect_with(value, move |value| {
+        let mut waits = Some(value.clone());
+        if first.replace(false) {
+            does(value);
+            waits = None;
+        }
+        let go = Closure::<dyn FnMut()>::new(move || {
+            if let Some(value) = waits.take() {
+                does(&value);
+            }
+        });
+        let window = web_sys::window();
+        let document = window.as_ref().and_then(|w| w.document());
+        let call = go.as_ref().unchecked_ref::<js_sys::Function>().clone();
+        let id = window.as_ref().and_then(|w| {
+            w.set_timeout_with_callback_and_timeout_and_arguments_0(&call, AFTER_PAINT)
+                .ok()
+        });
+        let away: [Option<web_sys::EventTarget>; 2] =
+            [window.clone().map(Into::into), document.map(Into::into)];
+        for (target, event) in away.iter().zip(AWAY) {
+            if let Some(target) = target {
+                let _ = target.add_event_listener_with_callback(event, &call);
+            }
+        }
+        move || {
+            if let (Some(window), Some(id)) = (&window, id) {
+                window.clear_timeout_with_handle(id);
+            }
+            for (target, event) in away.iter().zip(AWAY) {
+                if let Some(target) = target {
+                    let _ = target.remove_event_listener_with_callback(event, &call);
+                }
+            }
+            drop(go);
+        }
+    });
+}
+
+/// How long an answer takes to be painted on a slow phone, ms.
+const AFTER_PAINT: i32 = 80;
+/// What the window and the document say when the page is put away or hidden.
+const AWAY: [&str; 2] = ["pagehide", "visibilitychange"];
+
 /// What knowing each input would leave of the range. Worked out one input at a time, in tasks of their own after the page
 /// was painted; another job drops what is not done.
 #[hook]
