@@ -113,9 +113,10 @@ pub fn numbered(name: &str, n: usize) -> String {
     format!("{name} {n}")
 }
 
-/// The mean and the thinnest place of a layer; `place` where that is.
+/// The mean and the thinnest place of a layer; `place` where that is, if it is known.
 pub fn have(thinnest: Option<&str>, place: &str) -> (&'static str, String) {
     match thinnest {
+        Some(_) if place.is_empty() => (" on average, about ", " at the thinnest".to_owned()),
         Some(_) => (" on average, about ", format!(" {place}")),
         None => (" on average", String::new()),
     }
