@@ -54,6 +54,11 @@ fn accepted(accepted: &Accepted, unit: &str) -> String {
     }
 }
 
+/// Seconds as a time, up to the next minute.
+fn whole_minutes(seconds: f64) -> Time {
+    Time::minutes((seconds / 60.0).ceil())
+}
+
 fn get<Q: Quantity>(numbers: &[Named], name: &str) -> Q {
     Q::from_si(
         numbers
@@ -150,7 +155,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
         LimitKind::Night => (
             format!(
                 "{} of it lie in the night.",
-                number::time(Time::seconds(
+                number::time(whole_minutes(
                     same.iter()
                         .map(|l| get::<Time>(&l.numbers, "in_the_night").si())
                         .sum()

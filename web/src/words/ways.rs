@@ -74,7 +74,7 @@ fn said(q: AnyQuantity) -> String {
 
 fn starts(way: &WayOut) -> String {
     let local = way.job.start.as_ref().map_or("", |s| s.local.as_str());
-    ["Start at ", local.split_once('T').map_or(local, |(_, t)| t)].concat()
+    ["Start by ", local.split_once('T').map_or(local, |(_, t)| t)].concat()
 }
 
 /// What would then be set, how long it would take, how thick, and at what cost.
