@@ -1,0 +1,232 @@
+//! The arithmetic of a job, for one set of input values. Called once for the likely values and once for every sample;
+//! nothing is allocated here.
+//!
+//! Inside, what is not known is not a number; it becomes absent where a value leaves (`some`).
+
+mod values;
+
+pub use values::{BathRun, Kept, LayerRun, PieceRun, Run, SharedRun, StageRun, StepRun};
+pub(crate) use values::{Coat, Follows, Lays, PieceNow, Shown, si, some};
+
+use crate::body::measure;
+use crate::inputs::Inputs;
+use crate::plan::Plan;
+use crate::share::Branch;
+use crate::stage::Sample;
+use crate::{balance, cover, groove};
+use field::thin_at;
+use quantity::{Length, Quantity, WorkArea};
+
+impl Run {
+    /// Room for the runs of `plan`.
+    pub fn for_plan(plan: &Plan) -> Self {
+        let pieces = plan.pieces.len();
+        let each = (0..pieces).flat_map(|p| (0..plan.baths.len()).map(move |b| (p, b)));
+        Self {
+            lays: each.map(|(p, b)| Lays::of(plan, p, b)).collect(),
+            follows: plan.follows(),
+            steps: vec![StepRun::default(); plan.steps.len()],
+            stages: vec![StageRun::default(); plan.stages.len()],
+            shared: vec![SharedRun::default(); pieces * plan.stages.len()],
+            pieces: vec![PieceRun::default(); pieces],
+            layers: vec![LayerRun::default(); pieces * plan.layers],
+            baths: vec![BathRun::default(); plan.baths.len()],
+            time: None,
+            charge: None,
+            now: vec![PieceNow::default(); pieces],
+            loads: Vec::with_capacity(
+                plan.steps
+                    .iter()
+                    .map(|s| s.vessels.len())
+                    .max()
+                    .unwrap_or(0),
+            ),
+        }
+    }
+
+    /// The settings of this run, to be kept.
+    pub fn kept(&self) -> Vec<Kept> {
+        self.stages.iter().map(StageRun::kept).collect()
+    }
+
+    /// Measures all pieces with one set of values.
+    pub(crate) fn measure(&mut self, plan: &Plan, inputs: &Inputs) {
+        for (n, piece) in plan.pieces.iter().enumerate() {
+            let body = measure(plan.growth, piece, inputs);
+            let bare = Coat {
+                area: body.both.area(0.0),
+                ..Coat::default()
+            };
+            self.now[n] = PieceNow {
+                body,
+                branch: Branch::default(),
+                shown: None,
+                aimed: bare,
+                real: bare,
+            };
+            self.pieces[n] = PieceRun {
+                area: some(body.own.area(0.0)),
+                wire_area: WorkArea::from_si(body.wire.area(0.0)),
+                ..PieceRun::default()
+            };
+        }
+    }
+
+    /// Wetted area of what hangs in a vessel, bare.
+    pub(crate) fn bare_area(&self, hung: &[usize]) -> WorkArea {
+        let all = hung.iter().map(|p| &self.now[*p].body);
+        WorkArea::from_si(all.map(|b| b.count * b.both.area(0.0)).sum())
+    }
+}
+
+/// Runs `plan` with one set of values. Settings (current, time) are worked out for these values; outcomes follow `kept`
+/// where given, else the settings of this same run.
+pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
+    out.measure(plan, inputs);
+    out.baths.fill(BathRun::default());
+    out.layers.fill(LayerRun::default());
+    // What own settings would lay matters only where an end or a density depends on it.
+    let followed = kept.is_some() && out.follows.any;
+    let (mut time, mut charge) = (0.0, 0.0);
+    let mut layer = 0;
+    let mut stages = plan.stages.iter().enumerate().peekable();
+    for (n, step) in plan.steps.iter().enumerate() {
+        if step.layer != layer {
+            layer = step.layer;
+            let both = out.now.iter_mut().flat_map(|n| [&mut n.aimed, &mut n.real]);
+            for coat in both {
+                *coat = Coat {
+                    all: coat.all,
+                    inside: coat.inside,
+                    wire_mass: coat.wire_mass,
+                    area: coat.area,
+                    ..Coat::default()
+                };
+            }
+        }
+        let mut s = StepRun::default();
+        let (mut step_time, mut step_charge) = (0.0, 0.0);
+        let mut first = true;
+        while let Some((k, stage)) = stages.next_if(|(_, stage)| stage.step == n) {
+            let job = Sample {
+                plan,
+                inputs,
+                step,
+                stage,
+                followed,
+            };
+            let (mut st, flows) = job.settings(out, time);
+            // Of what is set, what really passes while a coat fills.
+            let filling = cover::passes(step);
+            if followed {
+                job.lay(flows * filling, si(st.time), out, true);
+            }
+            let now = match kept {
+                Some(kept) => kept[k],
+                None => st.kept(),
+            };
+            let flows = job.flowing(now, flows, kept.is_some(), out);
+            st.real = some(flows);
+            let seen = job.shows(flows, out);
+            st.density = seen.density;
+            if first {
+                s = StepRun {
+                    wanted: st.wanted,
+                    set: st.set,
+                    real: st.real,
+                    ..seen
+                };
+                first = false;
+            }
+            let seconds = si(now.time);
+            job.lay(flows * filling, seconds, out, false);
+            let of_stage = k * plan.pieces.len();
+            for p in stage.hung.iter().flatten() {
+                let now = &out.now[*p];
+                let branch = now.shown.map_or(now.branch, |s| s.branch);
+                out.shared[of_stage + p] = SharedRun {
+                    share: some(branch.share),
+                    density: some(branch.density),
+                    mean_after: some(now.real.mean),
+                };
+            }
+            step_time += si(st.time);
+            step_charge += flows * filling * seconds;
+            out.stages[k] = st;
+            if plan.growth {
+                s.density_after = some(flows / job.least_area(out, false));
+            }
+        }
+        if step.vessels.is_empty() {
+            // Not known what hangs where: nor then what is laid.
+            (step_time, step_charge) = (f64::NAN, f64::NAN);
+            for coat in out.now.iter_mut().map(|n| &mut n.real) {
+                (coat.mean, coat.thin, coat.thick) = (f64::NAN, f64::NAN, f64::NAN);
+                (coat.mass, coat.wire_mass, coat.inside) = (f64::NAN, f64::NAN, f64::NAN);
+            }
+        }
+        s.time = some(step_time);
+        s.charge = some(step_charge);
+        let shown = step.vessels.first().and_then(|v| v.pieces.first());
+        s.mean_after = shown.and_then(|p| some(out.now[*p].real.mean));
+        out.steps[n] = s;
+        time += step_time;
+        charge += step_charge;
+        for vessel in &step.vessels {
+            out.baths[vessel.bath].passed += step_charge;
+        }
+        let next = plan.steps.get(n + 1);
+        if next.is_none_or(|next| next.layer != layer) {
+            for (p, now) in out.now.iter().enumerate() {
+                let coat = now.real;
+                out.layers[p * plan.layers + layer] = LayerRun {
+                    mean: some(coat.mean),
+                    thinnest: some(coat.thin),
+                    thickest: some(coat.thick),
+                    mass: some(coat.mass),
+                };
+            }
+        }
+    }
+    // Without any step nothing is known, which is not the same as nothing.
+    let known = !plan.steps.is_empty();
+    out.time = some(time).filter(|_| known);
+    out.charge = some(charge).filter(|_| known);
+    finish(plan, inputs, out, known);
+    balance::keep(plan, out, known);
+}
+
+/// What follows from the whole job.
+fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
+    if !known {
+        return;
+    }
+    for (p, piece) in plan.pieces.iter().enumerate() {
+        let of_piece = p * plan.layers..(p + 1) * plan.layers;
+        let sum = |read: fn(&LayerRun) -> f64| out.layers[of_piece.clone()].iter().map(read).sum();
+        let mean: f64 = sum(|l| si(l.mean));
+        let slot = &mut out.pieces[p];
+        if let Some(shown) = out.now[p].shown {
+            slot.share = some(shown.branch.share);
+            slot.current = some(shown.flows * shown.branch.share);
+            slot.density = some(shown.branch.density);
+            slot.wagner = shown.wagner;
+            let row = piece.rows[shown.bath].filter(|_| shown.even.is_some());
+            slot.thin_at = row.map(thin_at);
+        }
+        slot.mean = some(mean);
+        slot.thinnest = some(sum(|l| si(l.thinnest)));
+        slot.thickest = some(sum(|l| si(l.thickest)));
+        slot.mass = some(sum(|l| si(l.mass)));
+        slot.wire_mass = some(out.now[p].real.wire_mass);
+        slot.inside = some(out.now[p].real.inside);
+        let Some(flat) = slot.mean else { continue };
+        if plan.etches() {
+            groove::etched(piece, inputs, flat, slot);
+            continue;
+        }
+        let twice = (flat + piece.grown).as_length() * 2.0;
+        slot.bore_after = piece.bore.map(|bore| inputs.get::<Length>(bore) - twice);
+        slot.bore_to_make = piece.wanted_bore.map(|bore| bore + twice);
+    }
+}
