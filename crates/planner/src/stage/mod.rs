@@ -1,0 +1,306 @@
+//! One stage of a step: what to set, how long, what is laid.
+
+mod lay;
+mod time;
+
+use crate::bench;
+use crate::cover;
+use crate::even::{Reaches, efficiency, min_ratio};
+use crate::inputs::Inputs;
+use crate::meter;
+use crate::moved::Moved;
+use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep};
+use crate::run::{Kept, Lays, Run, Shown, StageRun, StepRun, si, some};
+use crate::share::{Load, share, volts};
+use field::{Along, wagner};
+use quantity::{Current, CurrentDensity, Fraction, Quantity, Ratio, Voltage};
+
+/// One stage of a step with one set of values.
+pub(crate) struct Sample<'a> {
+    pub(crate) plan: &'a Plan,
+    pub(crate) inputs: &'a Inputs,
+    pub(crate) step: &'a PlanStep,
+    pub(crate) stage: &'a PlanStage,
+    /// What own settings would lay is followed apart from what the kept ones do.
+    pub(crate) followed: bool,
+}
+
+/// So much current for so long, on what own settings would give (`aimed`) or on what is really there.
+#[derive(Clone, Copy)]
+struct Pass {
+    flows: f64,
+    seconds: f64,
+    aimed: bool,
+}
+
+/// A vessel of the stage.
+#[derive(Clone, Copy)]
+struct Vessel<'a> {
+    bath: &'a PlanBath,
+    /// Its place in the plan.
+    place: usize,
+    hung: &'a [usize],
+}
+
+impl<'a> Sample<'a> {
+    fn vessels(&self) -> impl Iterator<Item = Vessel<'a>> + use<'a> {
+        let plan = self.plan;
+        let vessels = self.step.vessels.iter().zip(&self.stage.hung);
+        vessels.map(move |(v, hung)| Vessel {
+            bath: &plan.baths[v.bath],
+            place: v.bath,
+            hung,
+        })
+    }
+
+    fn moved(&self, piece: usize, vessel: Vessel) -> Option<&'a Moved> {
+        self.plan.moved(piece, vessel.place)
+    }
+
+    /// What a charge moves of a piece's metal.
+    fn lays<'r>(&self, piece: usize, vessel: Vessel, out: &'r Run) -> &'r Lays {
+        &out.lays[piece * self.plan.baths.len() + vessel.place]
+    }
+
+    /// Wetted area now in the vessel that has least.
+    pub(crate) fn least_area(&self, out: &Run, aimed: bool) -> f64 {
+        self.vessels()
+            .map(|v| {
+                let each = v.hung.iter();
+                each.map(|p| out.now[*p].body.count * out.now[*p].coat(aimed).area)
+                    .sum()
+            })
+            .reduce(|a: f64, b| if b < a || b.is_nan() { b } else { a })
+            .unwrap_or(f64::NAN)
+    }
+
+    /// What own settings would be, with what then flows: a density is held in the vessel that has least area.
+    pub(crate) fn settings(&self, out: &mut Run, started: f64) -> (StageRun, f64) {
+        let area = self.least_area(out, self.followed);
+        let wanted = match self.step.drive {
+            Some(PlanDrive::Density(i)) if area > 0.0 => i.si() * area,
+            Some(PlanDrive::Current(current)) if area > 0.0 => current.si(),
+            _ => f64::NAN,
+        };
+        let (set, set_volts, flows) = self.set(wanted, out);
+        let time = if flows.is_nan() {
+            f64::NAN
+        } else {
+            self.time(flows * cover::passes(self.step), started, out)
+        };
+        let st = StageRun {
+            wanted: some(wanted),
+            area: some(area),
+            set: some(set),
+            volts: some(set_volts),
+            time: some(time),
+            ..StageRun::default()
+        };
+        (st, flows)
+    }
+
+    /// What to set for a current, the voltage where the supply holds that, and what then flows.
+    fn set(&self, wanted: f64, out: &mut Run) -> (f64, f64, f64) {
+        let plan = self.plan;
+        if wanted.is_nan() {
+            return (f64::NAN, f64::NAN, f64::NAN);
+        }
+        if let Some(supply) = &plan.volts {
+            let right = self.volts_at(wanted, out);
+            let set = si(some::<Voltage>(right).map(|v| bench::shown_volts(supply, v)));
+            let flows = self.current_at(set, wanted, out);
+            return (flows, set, flows);
+        }
+        let set = match plan.bench.as_ref() {
+            Some(bench) => bench::shown(bench, &plan.fixed, Current::from_si(wanted)),
+            None => Current::from_si(wanted),
+        };
+        (
+            set.si(),
+            f64::NAN,
+            bench::flowing(plan.bench.as_ref(), set).si(),
+        )
+    }
+
+    /// What flows with the settings that are kept, the display's error counted; `own` with own settings.
+    pub(crate) fn flowing(&self, now: Kept, own: f64, kept: bool, out: &mut Run) -> f64 {
+        let flows = match now.set {
+            None => f64::NAN,
+            Some(_) if self.plan.volts.is_some() && kept => {
+                self.current_at(si(now.volts), own, out)
+            }
+            Some(_) if self.plan.volts.is_some() => own,
+            Some(set) => {
+                let noise = self
+                    .plan
+                    .display
+                    .map_or(0.0, |id| self.inputs.get::<Current>(id).si());
+                bench::flowing(self.plan.bench.as_ref(), set).si() + noise
+            }
+        };
+        // A display that shows less than half a step may hide no current at all.
+        if flows < 0.0 { 0.0 } else { flows }
+    }
+
+    /// Volts over all vessels at a current.
+    fn volts_at(&self, current: f64, out: &mut Run) -> f64 {
+        self.vessels()
+            .map(|v| volts(v.bath, self.inputs, &self.share(v, current, out, false)).1)
+            .sum()
+    }
+
+    /// The current at which the vessels take so many volts, near a guess: the solution's drop and the links' grow with
+    /// the current, the surfaces' own is taken as it stands. Never more than the supply gives.
+    fn current_at(&self, set: f64, near: f64, out: &mut Run) -> f64 {
+        let surface: f64 = self.vessels().map(|v| surface(v.bath, self.inputs)).sum();
+        let mut current = near;
+        for _ in 0..12 {
+            let ohms = (self.volts_at(current, out) - surface) / current;
+            let next = (set - surface) / ohms;
+            let done = (next - current).abs() <= 1e-12 * current;
+            current = if next < 0.0 { 0.0 } else { next };
+            // At no current nothing more can be learned; without contacts the first is exact.
+            if done || current == 0.0 || current.is_nan() || !self.plan.contacts {
+                break;
+            }
+        }
+        let most = self.plan.volts.as_ref().and_then(|v| v.highest_current);
+        most.map_or(current, |most| {
+            if current > most.si() {
+                most.si()
+            } else {
+                current
+            }
+        })
+    }
+
+    /// Shares `current` among what hangs in a vessel, into each one's branch.
+    fn share(&self, v: Vessel, current: f64, out: &mut Run, aimed: bool) -> Load {
+        share(
+            self.plan,
+            v.bath,
+            self.inputs,
+            v.hung,
+            current,
+            aimed,
+            &mut out.now,
+        )
+    }
+
+    fn efficiency(&self, v: Vessel, density: f64) -> f64 {
+        let i = CurrentDensity::from_si(density);
+        si(efficiency(v.bath, self.inputs, i))
+    }
+
+    /// Thinnest over mean of a piece at a density; not a number where it is not known.
+    fn thin_ratio(&self, p: usize, v: Vessel, i: f64, reaches: &mut Reaches, out: &Run) -> f64 {
+        let piece = &self.plan.pieces[p];
+        let curve = self.lays(p, v, out).curve.as_ref();
+        let table = curve.filter(|_| piece.own_ratio.is_none()).and_then(|c| {
+            let (_, along) = self.wagner(p, v, i, reaches, out)?;
+            Some(c.thinnest(&along))
+        });
+        si(min_ratio(piece, v.bath, self.inputs, table))
+    }
+
+    /// The Wagner number of a piece at a density; none where it is not known.
+    fn wagner(
+        &self,
+        p: usize,
+        v: Vessel,
+        i: f64,
+        reaches: &mut Reaches,
+        out: &Run,
+    ) -> Option<(Ratio, Along)> {
+        let body = &out.now[p].body;
+        let (reach, ln_reach) = reaches.at(v.bath, self.inputs, i)?;
+        let wa = wagner(reach, some(body.scale)?);
+        Some((wa, Along::of_ln(wa, ln_reach - body.ln_scale)))
+    }
+
+    /// What shows at the stage's start, and each piece's part in it.
+    pub(crate) fn shows(&self, flows: f64, out: &mut Run) -> StepRun {
+        let mut density = f64::NAN;
+        let mut densest = f64::NAN;
+        out.loads.clear();
+        // Of no vessel and of no current there is nothing to say.
+        let nothing = if self.step.vessels.is_empty() || flows.is_nan() {
+            f64::NAN
+        } else {
+            0.0
+        };
+        let (mut ohmic, mut all, mut wasted) = (nothing, nothing, nothing);
+        let mut surfaces = nothing;
+        let mut growth = None;
+        let raise = |most: &mut f64, x: f64| {
+            if !x.is_nan() {
+                *most = larger(*most, x);
+            }
+        };
+        for v in self.vessels() {
+            let load = self.share(v, flows, out, false);
+            out.loads.push(load);
+            raise(&mut density, load.density);
+            let (own, whole) = volts(v.bath, self.inputs, &load);
+            ohmic += own;
+            all += whole;
+            surfaces += surface(v.bath, self.inputs);
+            let mut reaches = Reaches::new();
+            for p in v.hung {
+                let now = &out.now[*p];
+                let b = load.branch(now, now.real.area);
+                let piece = &self.plan.pieces[*p];
+                let curve = self.lays(*p, v, out).curve.as_ref();
+                let even = curve.and_then(|curve| {
+                    let (wa, along) = self.wagner(*p, v, b.density, &mut reaches, out)?;
+                    let found = curve.ends(&along);
+                    let found = if piece.pointed {
+                        found.on_points()
+                    } else {
+                        found
+                    };
+                    Some((wa, found))
+                });
+                if let Some((_, e)) = even {
+                    raise(&mut densest, b.density * e.max_over_mean.si());
+                }
+                let wire = now.body.wire.area(now.real.all);
+                wasted += now.body.count * b.share * wire / b.area;
+                growth.get_or_insert_with(|| {
+                    let layer = self.lays(*p, v, out).layer;
+                    layer * self.efficiency(v, b.density) * b.density
+                });
+                out.now[*p].shown = Some(Shown {
+                    flows,
+                    branch: b,
+                    bath: v.place,
+                    wagner: even.map(|(wa, _)| wa),
+                    even: even.map(|(_, e)| e),
+                });
+            }
+        }
+        let vessels = self.step.vessels.len() as f64;
+        StepRun {
+            density: some(density),
+            densest: some(densest),
+            growth: growth.and_then(some),
+            ohmic: some(ohmic),
+            volts: some(all),
+            power: some(all * flows),
+            wasted: some::<Fraction>(wasted / vessels),
+            bites: meter::bites(self.plan, self.step, flows, surfaces, all),
+            ..StepRun::default()
+        }
+    }
+}
+
+/// What both surfaces of a vessel and its leads take; not a number where they are not known apart.
+fn surface(bath: &PlanBath, inputs: &Inputs) -> f64 {
+    bath.surface_volts
+        .map_or(f64::NAN, |id| inputs.get::<Voltage>(id).si())
+}
+
+/// The larger of two; what is not a number rules from the right, not from the left.
+fn larger(most: f64, x: f64) -> f64 {
+    if most >= x { most } else { x }
+}
