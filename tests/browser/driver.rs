@@ -161,6 +161,14 @@ impl Browser {
             .await;
     }
 
+    /// What is kept is cleared as the page goes: after the page has written what it had not written yet.
+    pub async fn forgets(&self) {
+        self.eval(
+            "void addEventListener('pagehide', () => { try { localStorage.clear(); sessionStorage.clear(); } catch {} })",
+        )
+        .await;
+    }
+
     /// Loads the page again.
     pub async fn reload(&self) {
         self.client.refresh().await.expect("the page again");

@@ -114,7 +114,7 @@ async fn one(browser: &Browser, page: &Page) -> Value {
         }
         sample["after_a_pause_ms"] = keyboard.settle().await;
     }
-    browser.eval("localStorage.clear()").await;
+    browser.forgets().await;
     sample
 }
 

@@ -301,9 +301,7 @@ pub const REFUSED: View = View {
 
 /// Shows a view from a fresh start, in the page that is open.
 pub async fn show(browser: &Browser, view: &View) {
-    browser
-        .eval("(() => { try { localStorage.clear(); sessionStorage.clear(); } catch {} })()")
-        .await;
+    browser.forgets().await;
     browser.reload().await;
     go_on(browser, view).await;
 }
