@@ -30,6 +30,10 @@ async fn look(browser: &Browser, view: &View, size: (u32, u32), found: &mut [BTr
         for line in findings(browser, &contrast, Vec::new()).await {
             found[0].insert(format!("{state}: {line}"));
         }
+        // Where the words were measured they were scrolled to: what lies half under an edge then is none of the page's.
+        browser
+            .eval("(scrollTo(0, 0), [...document.querySelectorAll('.give')].map((e) => e.scrollTo(0, 0)).length)")
+            .await;
         for line in findings(browser, include_str!("scripts/axe.js"), Vec::new()).await {
             let (kind, what) = line.split_once(' ').unwrap_or_default();
             if kind == "violation" {
