@@ -1,9 +1,9 @@
 //! Several pieces on one bar against other ways of working it out: the circuit solved node by node (nalgebra), growing areas
 //! integrated step by step (ode_solvers), and the figures of the trade.
 
+use crate::circuit::Circuit;
 use crate::jobs::answer_of;
 use crate::table::rows;
-use nalgebra::{DMatrix, DVector};
 use ode_solvers::{Rk4, SVector, System};
 use serde_json::{Value, json};
 
@@ -79,27 +79,13 @@ fn the_circuit_solved_node_by_node_shares_alike() {
             .collect();
         let by_area = slope / (current / areas.iter().sum::<f64>()) + distance / kappa;
         // Node 0 is the bar, 1 + 2 n after the contact of piece n, 2 + 2 n on the piece; the anode is earth.
-        let mut g = DMatrix::<f64>::zeros(7, 7);
-        let mut link = |a: usize, b: Option<usize>, ohm: f64| {
-            // A contact of no resistance as one of a millionth of an ohm.
-            let s = 1.0 / if ohm > 0.0 { ohm } else { 1e-9 };
-            g[(a, a)] += s;
-            if let Some(b) = b {
-                g[(b, b)] += s;
-                g[(a, b)] -= s;
-                g[(b, a)] -= s;
-            }
-        };
+        let mut circuit = Circuit::of(7);
         for n in 0..3 {
-            link(0, Some(1 + 2 * n), contacts[n]);
-            link(1 + 2 * n, Some(2 + 2 * n), 0.01);
-            link(2 + 2 * n, None, by_area / areas[n]);
+            circuit.link(0, Some(1 + 2 * n), contacts[n]);
+            circuit.link(1 + 2 * n, Some(2 + 2 * n), 0.01);
+            circuit.link(2 + 2 * n, None, by_area / areas[n]);
         }
-        let mut source = DVector::<f64>::zeros(7);
-        source[0] = current;
-        let Some(volts) = g.lu().solve(&source) else {
-            panic!("a circuit without a solution")
-        };
+        let volts = circuit.volts(current);
         for n in 0..3 {
             let want = volts[2 + 2 * n] / (by_area / areas[n]) / current;
             let got = shared(&answer, 0, n, "share_frac");
@@ -329,26 +315,14 @@ fn pieces_on_one_clip_share_as_the_circuit_says() {
         .collect();
     let by_area = slope / (current / areas.iter().sum::<f64>()) + distance / kappa;
     // Node 0 is the bar, 1 the clip of the two, 2 the third's, 3 to 5 the pieces behind their leads; the anode is earth.
-    let mut g = DMatrix::<f64>::zeros(6, 6);
-    let mut link = |a: usize, b: Option<usize>, ohm: f64| {
-        g[(a, a)] += 1.0 / ohm;
-        if let Some(b) = b {
-            g[(b, b)] += 1.0 / ohm;
-            g[(a, b)] -= 1.0 / ohm;
-            g[(b, a)] -= 1.0 / ohm;
-        }
-    };
-    link(0, Some(1), 0.5);
-    link(0, Some(2), 0.02);
+    let mut circuit = Circuit::of(6);
+    circuit.link(0, Some(1), 0.5);
+    circuit.link(0, Some(2), 0.02);
     for (n, clip) in [1, 1, 2].into_iter().enumerate() {
-        link(clip, Some(3 + n), 0.01);
-        link(3 + n, None, by_area / areas[n]);
+        circuit.link(clip, Some(3 + n), 0.01);
+        circuit.link(3 + n, None, by_area / areas[n]);
     }
-    let mut source = DVector::<f64>::zeros(6);
-    source[0] = current;
-    let Some(volts) = g.lu().solve(&source) else {
-        panic!("a circuit without a solution")
-    };
+    let volts = circuit.volts(current);
     for n in 0..3 {
         let want = volts[3 + n] / (by_area / areas[n]) / current;
         let got = shared(&answer, 0, n, "share_frac");

@@ -2,8 +2,8 @@
 //! by Faraday's law. The classes are invented; the circuit is the trade's: each piece
 //! sees its own strip of the anode through contact, lead, surface and solution, vessels one behind the other carry one current.
 
+use crate::circuit::Circuit;
 use crate::jobs::answer_of;
-use nalgebra::{DMatrix, DVector};
 use serde_json::{Value, json};
 
 /// Copper: its mole's mass (IUPAC 2021) over the charge of two moles of electrons (SI 2019) and its density (CRC Handbook).
@@ -86,17 +86,7 @@ const CLASSES: &[Class] = &[
 fn solve(class: &Class, hung: impl Fn(&Piece) -> bool) -> (Vec<Vec<f64>>, f64) {
     let all = || class.vessels.iter();
     let count: usize = all().map(|v| 1 + 2 * v.len()).sum();
-    let mut g = DMatrix::<f64>::zeros(count, count);
-    let mut link = |a: usize, b: Option<usize>, ohm: f64| {
-        // No resistance as one of a thousandth of a millionth of an ohm.
-        let s = 1.0 / if ohm > 0.0 { ohm } else { 1e-9 };
-        g[(a, a)] += s;
-        if let Some(b) = b {
-            g[(b, b)] += s;
-            g[(a, b)] -= s;
-            g[(b, a)] -= s;
-        }
-    };
+    let mut circuit = Circuit::of(count);
     // Of a vessel first its bar, then of each piece the far side of its contact and of its lead. What is the next bar to
     // one vessel is its anode; the last one's is earth.
     let mut at = 0;
@@ -108,21 +98,19 @@ fn solve(class: &Class, hung: impl Fn(&Piece) -> bool) -> (Vec<Vec<f64>>, f64) {
         let mut of_vessel = Vec::new();
         for (n, piece) in vessel.iter().enumerate() {
             let (contact, lead) = (at + 1 + 2 * n, at + 2 + 2 * n);
-            link(at, Some(contact), piece.1);
-            link(contact, Some(lead), piece.2);
+            circuit.link(at, Some(contact), piece.1);
+            circuit.link(contact, Some(lead), piece.2);
             let ohm = by_area / piece.0;
             let conducts = hung(piece);
             if conducts {
-                link(lead, anode, ohm);
+                circuit.link(lead, anode, ohm);
             }
             of_vessel.push((lead, anode, ohm, conducts));
         }
         branches.push(of_vessel);
         at += 1 + 2 * vessel.len();
     }
-    let mut source = DVector::<f64>::zeros(count);
-    source[0] = class.current;
-    let volts = g.lu().solve(&source).expect("a circuit with a solution");
+    let volts = circuit.volts(class.current);
     let through = |(lead, anode, ohm, conducts): &(usize, Option<usize>, f64, bool)| {
         let drop = volts[*lead] - anode.map_or(0.0, |a| volts[a]);
         if *conducts { drop / ohm } else { 0.0 }

@@ -5,6 +5,7 @@ mod chemistry_elements;
 mod chemistry_properties;
 mod chemistry_solutions;
 mod chemistry_sources;
+mod circuit;
 mod class_circuit;
 mod conversions;
 mod copper;

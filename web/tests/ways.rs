@@ -20,6 +20,7 @@ type Row = (
 const ROWS: &[Row] = &[
     ("hoops", &[(at::HIGHEST, "0.05")], LimitKind::SupplyTooSmall),
     ("hoops", &[(at::LOWEST, "200")], LimitKind::SupplyTooLarge),
+    ("vermeil", &[(at::LOWEST, "300")], LimitKind::SupplyTooLarge),
     (
         "hoops",
         &[(at::DISPLAY_STEP, "100")],

@@ -346,7 +346,7 @@ impl Along {
         Self::between(wa, |left| libm::log(wa / COLUMNS[left]))
     }
 
-    /// Of a Wagner number whose natural logarithm is at hand: exact to the last digits, in a third of the time.
+    /// Of a Wagner number whose natural logarithm is at hand: the same to the last digits, without a logarithm of its own.
     pub fn of_ln(wagner: Ratio, ln: f64) -> Self {
         Self::between(wagner.si(), |left| ln - LN_COLUMNS[left])
     }

@@ -11,6 +11,8 @@ pub enum Expr {
     Number(f64),
     /// The circle's number.
     Pi,
+    /// The base of the natural logarithm.
+    E,
     /// Sum.
     Add(&'static Expr, &'static Expr),
     /// Difference.
@@ -37,6 +39,7 @@ impl Expr {
             Expr::Value(name) => values.iter().find(|v| v.name == *name).map(|v| v.value.si),
             Expr::Number(n) => Some(*n),
             Expr::Pi => Some(core::f64::consts::PI),
+            Expr::E => Some(core::f64::consts::E),
             Expr::Add(a, b) => both(a, b).map(|(a, b)| a + b),
             Expr::Sub(a, b) => both(a, b).map(|(a, b)| a - b),
             Expr::Mul(a, b) => both(a, b).map(|(a, b)| a * b),

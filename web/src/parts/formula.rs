@@ -46,6 +46,7 @@ fn tree(expr: &Expr, tight: u8) -> Html {
             html! { <mn>{ significant(*n, 3).trim_end_matches('0').trim_end_matches('.').to_owned() }</mn> }
         }
         Expr::Pi => html! { <mi>{ "π" }</mi> },
+        Expr::E => html! { <mi>{ "e" }</mi> },
         Expr::Add(a, b) => binary(a, b, "+", 1),
         Expr::Sub(a, b) => binary(a, b, "−", 1),
         Expr::Mul(a, b) => binary(a, b, "\u{2062}", 2),

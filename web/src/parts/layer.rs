@@ -17,8 +17,8 @@ pub struct Layer {
     pub thinnest: Option<Thickness>,
     /// Mean of the inside of a hollow.
     pub inside: Option<Thickness>,
-    /// Its coats from below: up to which share of it each reaches, and its tone.
-    pub coats: Vec<(f64, &'static str)>,
+    /// Its coats from below: mean and tone of each.
+    pub coats: Vec<(Thickness, &'static str)>,
 }
 
 const RIGHT: f64 = 164.0;
@@ -44,10 +44,13 @@ pub fn drawing(layer: &Layer, caption: &str) -> Html {
     let mut p = Picture::default();
     p.rect("core", 0.0, TOP, RIGHT, CORE);
     // The outermost first: what lies under it is drawn over it.
-    for (share, tone) in layer.coats.iter().rev() {
-        let scale = scale * share;
+    let whole: f64 = layer.coats.iter().map(|c| um(c.0)).sum();
+    let mut up_to = whole;
+    for (own, tone) in layer.coats.iter().rev() {
+        let scale = scale * if whole > 0.0 { up_to / whole } else { 1.0 };
         p.path(tone, face(TOP, -thick * scale, -mean * scale));
         p.path(tone, face(bottom, edge * scale, thin * scale));
+        up_to -= um(*own);
     }
     yardstick::draw(&mut p, &sticks, TOP, scale);
     p.text("on-core", 6.0, TOP + 20.0, caption.to_owned());

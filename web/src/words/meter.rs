@@ -117,69 +117,44 @@ pub fn bites(r: &Range<Current>) -> String {
     )
 }
 
-/// A reading that means something is wrong.
+/// A reading that means something is wrong: of the volts, or of the current where the volts are held.
 pub fn alarm(alarm: &Alarm) -> String {
-    let get = |name: &str| {
-        alarm
-            .numbers
-            .iter()
-            .find(|n| n.name == name)
-            .map(|n| n.value.si)
+    let number_of = |name: &str| alarm.numbers.iter().find(|n| n.name == name);
+    let within = number_of("within").map_or(0.0, |n| n.value.si);
+    let within = number::time(Time::seconds(within));
+    let (side, value) = ["above", "below", "near"]
+        .iter()
+        .find_map(|side| Some((*side, number_of(side)?.value)))
+        .map_or(("", String::new()), |(side, value)| {
+            let said = match value.key_unit {
+                "A" => number::current(Current::of_si(value.si), None),
+                _ => volts(Voltage::of_si(value.si)) + "\u{a0}V",
+            };
+            (side, said)
+        });
+    let at = match side {
+        "above" => ["above ", &value].concat(),
+        "below" => ["below ", &value].concat(),
+        _ => ["near ", &value].concat(),
     };
-    let v = |name: &str| volts(Voltage::of_si(get(name).unwrap_or_default())) + "\u{a0}V";
-    let a = |name: &str| number::current(Current::of_si(get(name).unwrap_or_default()), None);
-    let within = number::time(Time::seconds(get("within").unwrap_or_default()));
+    use AlarmKind as K;
     match alarm.kind {
-        AlarmKind::AtCeiling => format!(
-            "at the ceiling ({}), or rise in the first minute: contact, clip, polarity",
-            v("above")
-        ),
-        AlarmKind::NoFall => format!(
-            "still at {} after {within}: the coat, or its contact",
-            v("above")
-        ),
-        AlarmKind::Rising => format!(
-            "above {} {within} later: a film on the anode, or salt",
-            v("above")
-        ),
-        AlarmKind::Passive => format!("above {}: the anode has gone passive", v("above")),
-        AlarmKind::Short => format!(
-            "suddenly below {}: a short, or a tree that touches",
-            v("below")
-        ),
-        AlarmKind::Half => format!("near {}: twice the area you said, or a short", v("near")),
-        AlarmKind::Twice => format!(
-            "near {}: half the area, a contact, a cold bath or one low in acid",
-            v("near")
-        ),
-        AlarmKind::NoCurrent => format!(
-            "below {}: an open clip, a lead that is off, the polarity",
-            a("below")
-        ),
-        AlarmKind::NoRise => format!(
-            "still below {} after {within}: the coat, or its contact",
-            a("below")
-        ),
-        AlarmKind::Falling => format!(
-            "below {} {within} later: a film on the anode, or salt",
-            a("below")
-        ),
-        AlarmKind::Stifled => format!("below {}: the anode has gone passive", a("below")),
-        AlarmKind::Surge => format!(
-            "suddenly above {}: a short, or a tree that touches",
-            a("above")
-        ),
-        AlarmKind::DoubleCurrent => {
-            format!("near {}: twice the area you said, or a short", a("near"))
+        K::AtCeiling => {
+            format!(
+                "at the ceiling ({value}), or rise in the first minute: contact, clip, polarity"
+            )
         }
-        AlarmKind::HalfCurrent => format!(
-            "near {}: half the area, a contact, a cold bath or one low in acid",
-            a("near")
-        ),
-        AlarmKind::AtMost => format!(
-            "at {}, all your supply gives: the volts are no longer held",
-            a("near")
-        ),
+        K::AtMost => format!("at {value}, all your supply gives: the volts are no longer held"),
+        K::NoCurrent => format!("{at}: an open clip, a lead that is off, the polarity"),
+        K::NoFall => format!("still at {value} after {within}: the coat, or its contact"),
+        K::NoRise => format!("still {at} after {within}: the coat, or its contact"),
+        K::Rising | K::Falling => format!("{at} {within} later: a film on the anode, or salt"),
+        K::Passive | K::Stifled => format!("{at}: the anode has gone passive"),
+        K::Short | K::Surge => format!("suddenly {at}: a short, or a tree that touches"),
+        K::Half | K::DoubleCurrent => format!("{at}: twice the area you said, or a short"),
+        K::Twice | K::HalfCurrent => {
+            format!("{at}: half the area, a contact, a cold bath or one low in acid")
+        }
     }
 }
 

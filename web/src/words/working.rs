@@ -224,7 +224,7 @@ mod tests {
     fn names(e: &Expr, out: &mut Vec<&'static str>) {
         match e {
             Expr::Value(name) => out.push(name),
-            Expr::Number(_) | Expr::Pi => {}
+            Expr::Number(_) | Expr::Pi | Expr::E => {}
             Expr::Sqrt(a) => names(a, out),
             Expr::Add(a, b)
             | Expr::Sub(a, b)

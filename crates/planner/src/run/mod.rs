@@ -6,7 +6,7 @@
 mod values;
 
 pub use values::{BathRun, Kept, LayerRun, PieceRun, Run, SharedRun, StageRun, StepRun};
-pub(crate) use values::{Coat, Follows, Lays, PieceNow, Shown, si, some};
+pub(crate) use values::{Coat, Follows, PieceNow, Rates, Shown, si, some};
 
 use crate::body::measure;
 use crate::inputs::Inputs;
@@ -23,7 +23,7 @@ impl Run {
         let pieces = plan.pieces.len();
         let each = (0..pieces).flat_map(|p| (0..plan.baths.len()).map(move |b| (p, b)));
         Self {
-            lays: each.map(|(p, b)| Lays::of(plan, p, b)).collect(),
+            rates: each.map(|(p, b)| Rates::of(plan, p, b)).collect(),
             follows: plan.follows(),
             steps: vec![StepRun::default(); plan.steps.len()],
             stages: vec![StageRun::default(); plan.stages.len()],

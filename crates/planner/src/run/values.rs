@@ -30,7 +30,7 @@ pub struct Run {
     /// Charge of all steps.
     pub charge: Option<Charge>,
     /// Piece by piece, bath by bath within the piece.
-    pub(crate) lays: Vec<Lays>,
+    pub(crate) rates: Vec<Rates>,
     pub(crate) follows: Follows,
     /// Piece by piece, as it stands in the run.
     pub(crate) now: Vec<PieceNow>,
@@ -253,7 +253,7 @@ impl Coat {
 
 /// What a charge moves of a piece's metal in a bath; not a number where it is not known.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Lays {
+pub(crate) struct Rates {
     /// Layer by effective charge over the area.
     pub(crate) layer: f64,
     /// Density of the metal.
@@ -264,7 +264,7 @@ pub(crate) struct Lays {
     pub(crate) curve: Option<Curve>,
 }
 
-impl Lays {
+impl Rates {
     pub(super) fn of(plan: &Plan, piece: usize, bath: usize) -> Self {
         let moved = plan.moved(piece, bath);
         let read = |read: fn(&Moved) -> f64| moved.map_or(f64::NAN, read);

@@ -4,7 +4,7 @@ use super::{Pass, Sample, Vessel};
 use crate::body::Growing;
 use crate::even::{Reaches, min_ratio};
 use crate::moved::Moved;
-use crate::run::{Lays, PieceNow, Run, si};
+use crate::run::{PieceNow, Rates, Run, si};
 use crate::share::Load;
 use quantity::Quantity;
 
@@ -33,7 +33,7 @@ impl<'a> Sample<'a> {
         }
         // Growing areas are of metal laid down: one metal in a vessel.
         let first = v.hung.first();
-        let layer = first.map_or(f64::NAN, |p| self.lays(*p, v, out).layer);
+        let layer = first.map_or(f64::NAN, |p| self.rates(*p, v, out).layer);
         sum.layer(0.0, layer * charge) / layer
     }
 
@@ -51,13 +51,13 @@ impl<'a> Sample<'a> {
         if self.plan.contacts {
             self.laid_apart(v, p, load, pass, out)
         } else {
-            self.lays(p, v, out).layer * common
+            self.rates(p, v, out).layer * common
         }
     }
 
     /// The same where contacts and leads count.
     fn laid_apart(&self, v: Vessel, p: usize, load: &Load, pass: Pass, out: &Run) -> f64 {
-        let layer = self.lays(p, v, out).layer;
+        let layer = self.rates(p, v, out).layer;
         let now = &out.now[p];
         let coat = now.coat(pass.aimed);
         let b = load.branch(now, coat.area);
@@ -68,7 +68,7 @@ impl<'a> Sample<'a> {
         now.body.both.layer(coat.all, layer * charge)
     }
 
-    /// Lays what so many seconds lay: on what own settings would give (`aimed`), or on what is really there.
+    /// Rates what so many seconds lay: on what own settings would give (`aimed`), or on what is really there.
     pub(crate) fn lay(&self, flows: f64, seconds: f64, out: &mut Run, aimed: bool) {
         let pass = Pass {
             flows,
@@ -101,7 +101,7 @@ impl<'a> Sample<'a> {
                         body, aimed: coat, ..
                     } = &mut out.now[*p];
                     if out.follows.mass {
-                        let density = out.lays[*p * self.plan.baths.len() + v.place].density;
+                        let density = out.rates[*p * self.plan.baths.len() + v.place].density;
                         coat.mass += density * body.own.volume(coat.all, x);
                     }
                     coat.thin += thin;
@@ -112,11 +112,11 @@ impl<'a> Sample<'a> {
                 let table = out.now[*p].shown.and_then(|s| s.even);
                 let least = table.map(|t| t.min_over_mean);
                 let thin = si(min_ratio(piece, v.bath, self.inputs, least));
-                let Lays {
+                let Rates {
                     density,
                     equivalent,
                     ..
-                } = *self.lays(*p, v, out);
+                } = *self.rates(*p, v, out);
                 let PieceNow {
                     body, real: coat, ..
                 } = &mut out.now[*p];

@@ -10,7 +10,7 @@ use crate::inputs::Inputs;
 use crate::meter;
 use crate::moved::Moved;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep};
-use crate::run::{Kept, Lays, Run, Shown, StageRun, StepRun, si, some};
+use crate::run::{Kept, Rates, Run, Shown, StageRun, StepRun, si, some};
 use crate::share::{Load, share, volts};
 use field::{Along, wagner};
 use quantity::{Current, CurrentDensity, Fraction, Quantity, Ratio, Voltage};
@@ -58,8 +58,8 @@ impl<'a> Sample<'a> {
     }
 
     /// What a charge moves of a piece's metal.
-    fn lays<'r>(&self, piece: usize, vessel: Vessel, out: &'r Run) -> &'r Lays {
-        &out.lays[piece * self.plan.baths.len() + vessel.place]
+    fn rates<'r>(&self, piece: usize, vessel: Vessel, out: &'r Run) -> &'r Rates {
+        &out.rates[piece * self.plan.baths.len() + vessel.place]
     }
 
     /// Wetted area now in the vessel that has least.
@@ -195,7 +195,7 @@ impl<'a> Sample<'a> {
     /// Thinnest over mean of a piece at a density; not a number where it is not known.
     fn thin_ratio(&self, p: usize, v: Vessel, i: f64, reaches: &mut Reaches, out: &Run) -> f64 {
         let piece = &self.plan.pieces[p];
-        let curve = self.lays(p, v, out).curve.as_ref();
+        let curve = self.rates(p, v, out).curve.as_ref();
         let table = curve.filter(|_| piece.own_ratio.is_none()).and_then(|c| {
             let (_, along) = self.wagner(p, v, i, reaches, out)?;
             Some(c.thinnest(&along))
@@ -250,7 +250,7 @@ impl<'a> Sample<'a> {
                 let now = &out.now[*p];
                 let b = load.branch(now, now.real.area);
                 let piece = &self.plan.pieces[*p];
-                let curve = self.lays(*p, v, out).curve.as_ref();
+                let curve = self.rates(*p, v, out).curve.as_ref();
                 let even = curve.and_then(|curve| {
                     let (wa, along) = self.wagner(*p, v, b.density, &mut reaches, out)?;
                     let found = curve.ends(&along);
@@ -267,7 +267,7 @@ impl<'a> Sample<'a> {
                 let wire = now.body.wire.area(now.real.all);
                 wasted += now.body.count * b.share * wire / b.area;
                 growth.get_or_insert_with(|| {
-                    let layer = self.lays(*p, v, out).layer;
+                    let layer = self.rates(*p, v, out).layer;
                     layer * self.efficiency(v, b.density) * b.density
                 });
                 out.now[*p].shown = Some(Shown {

@@ -66,7 +66,7 @@ impl<'a> Sample<'a> {
                     continue;
                 }
                 waits = true;
-                let u = left / self.lays(*p, v, out).layer;
+                let u = left / self.rates(*p, v, out).layer;
                 if self.plan.contacts {
                     let charge = self.charge(v, *p, coat.all, u, out);
                     let t = charge / (self.efficiency(v, b.density) * flows * b.share);
@@ -97,7 +97,7 @@ impl<'a> Sample<'a> {
 
     /// Effective charge that lays an effective charge by area `u` on a growing piece with its wires.
     fn charge(&self, v: Vessel, p: usize, on: f64, u: f64, out: &Run) -> f64 {
-        let layer = self.lays(p, v, out).layer;
+        let layer = self.rates(p, v, out).layer;
         out.now[p].body.both.volume(on, layer * u) / layer
     }
 
@@ -138,7 +138,7 @@ impl<'a> Sample<'a> {
                 let now = &out.now[*p];
                 let x = self.laid(v, *p, &load, common, pass, out);
                 let volume = now.body.own.volume(now.coat(pass.aimed).all, x);
-                sum += now.body.count * self.lays(*p, v, out).density * volume;
+                sum += now.body.count * self.rates(*p, v, out).density * volume;
             }
         }
         sum

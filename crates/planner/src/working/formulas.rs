@@ -1,6 +1,6 @@
 //! Every formula of the working, by id, as it is written down.
 
-use crate::expr::Expr::{self, Add, Div, Mul, Number, Pi, Pow, Sqrt, Sub, Value};
+use crate::expr::Expr::{self, Add, Div, E, Mul, Number, Pi, Pow, Sqrt, Sub, Value};
 
 /// Every formula of the working, by id.
 pub const FORMULAS: &[(&str, Expr)] = &[
@@ -187,10 +187,7 @@ pub const FORMULAS: &[(&str, Expr)] = &[
             &Div(&Value("power"), &Value("heat_loss")),
             &Sub(
                 &Number(1.0),
-                &Pow(
-                    &Number(core::f64::consts::E),
-                    &Sub(&Number(0.0), &Div(&Value("time"), &Value("tau"))),
-                ),
+                &Pow(&E, &Sub(&Number(0.0), &Div(&Value("time"), &Value("tau")))),
             ),
         ),
     ),

@@ -1,5 +1,6 @@
 //! How the answer was worked out, step by step, from the likely values.
 
+mod bench_side;
 mod formulas;
 mod step;
 mod surface;
@@ -16,8 +17,6 @@ use crate::value::Named;
 use crate::whence::whence;
 use chemistry::source::{MethodId, Source};
 use quantity::{AnyQuantity, Length, Quantity};
-
-mod bench_side;
 
 fn count(name: &'static str, n: f64) -> Named {
     Named {

@@ -6,7 +6,7 @@ use crate::parts::layer::{Layer, tone};
 use crate::parts::terms::terms;
 use crate::parts::{groove, layer};
 use crate::words::{self, number, term};
-use planner::answer::{Etched, PieceAnswer};
+use planner::answer::{Etched, LayerAnswer, PieceAnswer};
 use quantity::Quantity;
 use yew::prelude::*;
 
@@ -35,7 +35,11 @@ pub fn wall(shown: &Shown) -> Html {
 }
 
 fn alike(a: &PieceAnswer, b: &PieceAnswer) -> bool {
-    a.mean == b.mean && a.thinnest == b.thinnest && a.thickest == b.thickest && a.etched == b.etched
+    a.mean == b.mean
+        && a.thinnest == b.thinnest
+        && a.thickest == b.thickest
+        && a.etched == b.etched
+        && a.layers == b.layers
 }
 
 fn drawn(shown: &Shown, piece: &PieceAnswer) -> Html {
@@ -49,32 +53,19 @@ fn drawn(shown: &Shown, piece: &PieceAnswer) -> Html {
     let Some(mean) = piece.mean.known() else {
         return Html::default();
     };
+    let coat = |l: &LayerAnswer| Some((l.mean.known()?.likely, tone(&l.metal)));
+    let mut coats: Vec<_> = piece.layers.iter().filter_map(coat).collect();
+    if coats.is_empty() {
+        coats.push((mean.likely, top));
+    }
     let layer = Layer {
         mean: mean.likely,
         thickest: piece.thickest.known().map(|t| t.likely),
         thinnest: piece.thinnest.known().map(|t| t.likely),
         inside: piece.inside.known().map(|t| t.likely),
-        coats: coats(piece, top),
+        coats,
     };
     layer::drawing(&layer, shown.core)
-}
-
-/// The coats of a layer from below: up to which share of it each reaches, and its metal's tone.
-fn coats(piece: &PieceAnswer, top: &'static str) -> Vec<(f64, &'static str)> {
-    let means = piece.layers.iter().filter_map(|l| l.mean.known());
-    let whole: f64 = means.map(|m| m.likely.si()).sum();
-    let mut below = 0.0;
-    let mut all = Vec::new();
-    for layer in &piece.layers {
-        if let Some(mean) = layer.mean.known() {
-            below += mean.likely.si() / whole;
-            all.push((below, tone(&layer.metal)));
-        }
-    }
-    if all.is_empty() || !below.is_finite() {
-        return vec![(1.0, top)];
-    }
-    all
 }
 
 fn beside(piece: &PieceAnswer) -> Html {
