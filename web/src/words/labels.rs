@@ -142,7 +142,7 @@ pub const EMERGENCY_NOTE: &str = "The safety data sheets of your own products an
 /// The label of a field. The unit is part of it, since a printed unit beside a field is not read aloud.
 pub fn field(address: &str) -> &'static str {
     if at::spread_of(address).is_some() {
-        return "Two in three within ±";
+        return "Two in three within\u{a0}±";
     }
     if let Some((_, size)) = address.split_once("/shape/") {
         return size_label(size);
