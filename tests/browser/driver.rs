@@ -95,6 +95,23 @@ impl Drop for Browser {
     }
 }
 
+/// A window of the driver at a port. A driver that has only just begun to listen may reset what comes first.
+async fn session_at(port: u16, capabilities: &serde_json::Map<String, Value>) -> Client {
+    let mut tries = 0;
+    loop {
+        tries += 1;
+        let asked = ClientBuilder::new(HttpConnector::new())
+            .capabilities(capabilities.clone())
+            .connect(&format!("http://127.0.0.1:{port}"))
+            .await;
+        match asked {
+            Ok(client) => return client,
+            Err(_) if tries < 3 => tokio::time::sleep(Duration::from_millis(500)).await,
+            Err(why) => panic!("a browser window: {why:?}"),
+        }
+    }
+}
+
 /// Asks the driver to close the browser, and waits until it has.
 fn end_session(port: u16, session: &str) -> std::io::Result<()> {
     let mut stream = TcpStream::connect((Ipv4Addr::LOCALHOST, port))?;
@@ -133,18 +150,19 @@ impl Browser {
             }
             tokio::time::sleep(Duration::from_millis(50)).await;
         }
-        let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(capabilities(window, wishes))
-            .connect(&format!("http://127.0.0.1:{port}"))
-            .await
-            .expect("a browser window");
+        let client = session_at(port, &capabilities(window, wishes)).await;
         let session = client.session_id().await.ok().flatten().unwrap_or_default();
-        Self {
+        let browser = Self {
             driver,
             port,
             session,
             client,
-        }
+        };
+        let clock = json!({"source": include_str!("scripts/clock.js")});
+        browser
+            .cdp("Page.addScriptToEvaluateOnNewDocument", clock)
+            .await;
+        browser
     }
 
     /// Goes to an address and waits until the program runs. A file is opened with the network off.

@@ -208,7 +208,6 @@ pub const VIEWS: &[View] = &[
     },
     View {
         name: "tried",
-        // The first view has ways out only where it runs into the night.
         acts: &[
             Tap(".setup .link"),
             Type("supply/constant_current/highest", "0.05"),
