@@ -212,15 +212,16 @@ pub struct Evenness {
     pub at_worst: bool,
 }
 
-/// What of [`Evenness`] an amount of metal follows from: all that a sample of many needs.
+/// What of [`Evenness`] an amount of metal follows from: all that a sample of many needs. Not numbers where the row, or the
+/// Wagner number, is not known.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Ends {
     /// Thinnest over mean.
     pub min_over_mean: Ratio,
     /// Thickest over mean.
     pub max_over_mean: Ratio,
-    /// Mean of the inside over the whole mean; for dome and cup with the opening to the anode.
-    pub inside_over_mean: Option<Ratio>,
+    /// Mean of the inside over the whole mean; a number for dome and cup with the opening to the anode.
+    pub inside_over_mean: Ratio,
 }
 
 impl Ends {
@@ -238,55 +239,68 @@ pub fn thin_at(row: Row) -> ThinAt {
     entry(row).thin_at
 }
 
-/// A row looked up once, to be read at many Wagner numbers.
+/// A row looked up once, to be read at many Wagner numbers: thinnest, thickest and inside at each column.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Curve {
-    min: [f64; 4],
-    max: [f64; 4],
-    inside: Option<[f64; 4]>,
-}
+pub struct Curve([[f64; 3]; 4]);
 
 impl Curve {
+    /// Where no row is known.
+    pub const UNKNOWN: Self = Self([[f64::NAN; 3]; 4]);
+
     /// Of a row; a cup's stands between two computed ones.
     pub fn of(row: Row) -> Self {
-        let found = |entry: &Entry| Self {
-            min: entry.min,
-            max: entry.max,
-            inside: entry.inside,
+        let found = |entry: &Entry| {
+            Self(core::array::from_fn(|n| {
+                let inside = entry.inside.map_or(f64::NAN, |v| v[n]);
+                [entry.min[n], entry.max[n], inside]
+            }))
         };
         let Row::Cup { depth_over_opening } = row else {
             return found(entry(row));
         };
         let place = cup_place(depth_over_opening.si());
-        let (a, b) = (found(place.shallower), found(place.deeper));
-        Self {
-            min: place.between(&a.min, &b.min),
-            max: place.between(&a.max, &b.max),
-            inside: place.between_both(&a.inside, &b.inside),
-        }
+        let (a, b) = (found(place.shallower).0, found(place.deeper).0);
+        Self(core::array::from_fn(|n| place.between(&a[n], &b[n])))
+    }
+
+    /// Whether there is a row.
+    pub fn is_known(&self) -> bool {
+        let [[min, ..], ..] = self.0;
+        !min.is_nan()
     }
 
     /// Its ends at a Wagner number.
     pub fn ends(&self, wagner: &Along) -> Ends {
+        let [min, max, inside] = wagner.among(&self.0);
         Ends {
-            min_over_mean: self.thinnest(wagner),
-            max_over_mean: wagner.ratio(&self.max),
-            inside_over_mean: self.inside.as_ref().map(|v| wagner.ratio(v)),
+            min_over_mean: Ratio::from_si(min),
+            max_over_mean: Ratio::from_si(max),
+            inside_over_mean: Ratio::from_si(inside),
         }
     }
 
     /// Thinnest over mean at a Wagner number.
     pub fn thinnest(&self, wagner: &Along) -> Ratio {
-        wagner.ratio(&self.min)
+        let [min, ..] = wagner.among(&self.0);
+        Ratio::from_si(min)
     }
 }
 
 /// Thinnest and thickest over mean at a Wagner number: straight lines against ln Wa between the columns; above the last,
-/// the rest to 1 falls as 2 / Wa (derived); below the first, its values, marked `at_best`.
+/// the rest to 1 falls as 2 / Wa (derived); below the first, and for what is not a number, its values, marked `at_best`.
 pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
-    let along = Along::of(wagner);
+    let along = if wagner.si().is_nan() {
+        Along(Place::First)
+    } else {
+        Along::of(wagner)
+    };
     let below = along.below();
-    let of = |v: &Option<[f64; 4]>| v.as_ref().map(|v| along.ratio(v));
+    let of = |v: &Option<[f64; 4]>| {
+        v.as_ref().map(|v| {
+            let [x] = along.among(&v.map(|x| [x]));
+            Ratio::from_si(x)
+        })
+    };
     let place = match row {
         Row::Cup { depth_over_opening } => Some(cup_place(depth_over_opening.si())),
         _ => None,
@@ -299,7 +313,7 @@ pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
     Evenness {
         min_over_mean,
         max_over_mean,
-        inside_over_mean,
+        inside_over_mean: Some(inside_over_mean).filter(|x| !x.si().is_nan()),
         bottom_over_mean: of(&match &place {
             Some(p) => p.between_both(&p.shallower.bottom, &p.deeper.bottom),
             None => entry(row).bottom,
@@ -354,15 +368,14 @@ impl Along {
     fn between(wa: f64, over: impl Fn(usize) -> f64) -> Self {
         Self(if wa >= COLUMNS[3] {
             Place::Beyond(COLUMNS[3] / wa)
+        } else if wa < COLUMNS[0] {
+            Place::First
         } else {
+            // What is not a number stays none.
             let left = if wa >= COLUMNS[2] {
                 2
-            } else if wa >= COLUMNS[1] {
-                1
-            } else if wa >= COLUMNS[0] {
-                0
             } else {
-                return Self(Place::First);
+                usize::from(wa >= COLUMNS[1])
             };
             Place::Between(left, over(left) / STEPS[left])
         })
@@ -372,11 +385,15 @@ impl Along {
         self.0 == Place::First
     }
 
-    fn ratio(&self, values: &[f64; 4]) -> Ratio {
-        Ratio::from_si(match self.0 {
+    /// Each of some values that are known at the columns.
+    fn among<const N: usize>(&self, values: &[[f64; N]; 4]) -> [f64; N] {
+        match self.0 {
             Place::First => values[0],
-            Place::Between(left, along) => values[left] + along * (values[left + 1] - values[left]),
-            Place::Beyond(rest) => 1.0 - (1.0 - values[3]) * rest,
-        })
+            Place::Between(left, along) => {
+                let (a, b) = (&values[left], &values[left + 1]);
+                core::array::from_fn(|n| a[n] + along * (b[n] - a[n]))
+            }
+            Place::Beyond(rest) => values[3].map(|last| 1.0 - (1.0 - last) * rest),
+        }
     }
 }

@@ -81,7 +81,7 @@ pub(crate) struct CupPlace {
 }
 
 impl CupPlace {
-    pub(crate) fn between(&self, x: &[f64; 4], y: &[f64; 4]) -> [f64; 4] {
+    pub(crate) fn between<const N: usize>(&self, x: &[f64; N], y: &[f64; N]) -> [f64; N] {
         core::array::from_fn(|n| x[n] + self.along * (y[n] - x[n]))
     }
 

@@ -23,6 +23,11 @@ impl Growing {
         a + h * (b + h * c)
     }
 
+    /// The area under no layer, also where it is not known how it grows.
+    pub(crate) fn bare(&self) -> f64 {
+        self.0[0]
+    }
+
     /// The volume of the next `x` of layer over one of `h`.
     pub(crate) fn volume(&self, h: f64, x: f64) -> f64 {
         let [a, b, c] = self.0;
@@ -55,9 +60,10 @@ impl Growing {
         Self([self.area(h), b + 2.0 * c * h, c])
     }
 
-    /// Counts in how fast so many of another widen from a layer of `h` on; their area is counted already.
-    pub(crate) fn widen(&mut self, other: &Self, h: f64, count: f64) {
+    /// Counts in so many of another, `area` large under a layer of `h`.
+    pub(crate) fn count_in(&mut self, other: &Self, area: f64, h: f64, count: f64) {
         let [_, b, c] = other.0;
+        self.0[0] += count * area;
         self.0[1] += count * (b + 2.0 * c * h);
         self.0[2] += count * c;
     }

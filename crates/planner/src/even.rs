@@ -2,6 +2,7 @@
 
 use crate::inputs::Inputs;
 use crate::plan::{PlanBath, PlanPiece};
+use crate::run::si;
 use chemistry::efficiency::at;
 use chemistry::kinetics;
 use field::{Along, Curve, Ends, Row, wagner};
@@ -45,46 +46,42 @@ pub fn spread_on(
 /// How far a bath evens out, worked out once for pieces of one density.
 pub(crate) struct Reaches {
     density: f64,
-    reach: Option<(Length, f64)>,
+    reach: f64,
+    ln: f64,
 }
 
 impl Reaches {
     pub(crate) fn new() -> Self {
         Self {
             density: f64::NAN,
-            reach: None,
+            reach: f64::NAN,
+            ln: f64::NAN,
         }
     }
 
-    /// At a density, with its natural logarithm.
-    pub(crate) fn at(
-        &mut self,
-        bath: &PlanBath,
-        inputs: &Inputs,
-        density: f64,
-    ) -> Option<(Length, f64)> {
+    /// At a density, with its natural logarithm; not numbers where it is not known.
+    #[inline]
+    pub(crate) fn at(&mut self, bath: &PlanBath, inputs: &Inputs, density: f64) -> (f64, f64) {
         if density != self.density {
             self.density = density;
-            let reach = reach(bath, inputs, CurrentDensity::from_si(density));
-            self.reach = reach.map(|r| (r, libm::log(r.si())));
+            self.reach = si(reach(bath, inputs, CurrentDensity::from_si(density)));
+            self.ln = libm::log(self.reach);
         }
-        self.reach
+        (self.reach, self.ln)
     }
 }
 
 /// Thinnest over mean: the person's own ratio, or the `table`'s with what a thin finish varies by. No exponent of the
-/// efficiency is counted on here: a thinnest place is kept on the safe side.
-pub fn min_ratio(
+/// efficiency is counted on here: a thinnest place is kept on the safe side. Not a number where none is known.
+#[inline]
+pub(crate) fn thin_over_mean(
     piece: &PlanPiece,
     bath: &PlanBath,
     inputs: &Inputs,
-    table: Option<Ratio>,
-) -> Option<Ratio> {
+    table: f64,
+) -> f64 {
     match piece.own_ratio {
-        Some(own) => Some(inputs.get(own)),
-        None => {
-            let batch = bath.batch.map_or(1.0, |id| inputs.get::<Ratio>(id).si());
-            table.map(|least| Ratio::from_si(least.si() * batch))
-        }
+        Some(own) => inputs.get::<Ratio>(own).si(),
+        None => table * bath.batch.map_or(1.0, |id| inputs.get::<Ratio>(id).si()),
     }
 }

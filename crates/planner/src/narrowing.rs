@@ -58,7 +58,7 @@ impl Narrowing {
     pub fn begin(catalogue: &Catalogue, job: &Job) -> Self {
         let (plan, _) = prepare(catalogue, job, &mut Vec::new());
         let draws = plan.inputs.draws();
-        let mut out = Run::for_plan(&plan);
+        let mut out = Run::for_samples(&plan);
         run(&plan, &plan.inputs.likely(), None, &mut out);
         let outcome = Outcome::of(&plan, &out);
         let likely = (0..outcome.slots(&plan))

@@ -95,7 +95,6 @@ impl Plan {
         Follows {
             any: self.growth || !self.steps.iter().all(|s| timed(&s.until)),
             thinnest: any(|u| matches!(u, PlanUntil::Thinnest(_))),
-            mass: any(|u| matches!(u, PlanUntil::Mass(_))),
         }
     }
 

@@ -154,7 +154,7 @@ impl Ranges {
         let slots = 0..places.width;
         ranges.held = slots.filter(|n| ranges.likely[*n].is_finite()).collect();
         let mut columns = vec![f64::NAN; ranges.held.len() * POINTS];
-        let mut sample = Run::for_plan(plan);
+        let mut sample = Run::for_samples(plan);
         // A few samples together, so that each column is written where it was written last.
         let mut rows = vec![f64::NAN; places.width * TOGETHER];
         plan.inputs.draws().each(

@@ -19,6 +19,8 @@ pub(crate) struct Branch {
 /// What a vessel as a whole takes.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Load {
+    /// Through it.
+    pub(crate) current: f64,
     /// Wetted area of all in it.
     pub(crate) area: f64,
     /// Mean density.
@@ -30,6 +32,17 @@ pub(crate) struct Load {
 }
 
 impl Load {
+    /// Of so much wetted area, where contacts and leads do not count.
+    pub(crate) fn by_area(area: f64, current: f64) -> Self {
+        Self {
+            current,
+            area,
+            density: current / area,
+            links: 0.0,
+            by_area: true,
+        }
+    }
+
     /// One piece's part, with so much wetted area of its own.
     pub(crate) fn branch(&self, now: &PieceNow, area: f64) -> Branch {
         if !self.by_area {
@@ -49,33 +62,29 @@ fn ohms(bath: &PlanBath, inputs: &Inputs) -> Option<f64> {
     Some((inputs.get::<Length>(bath.distance?) / kappa).si())
 }
 
-/// Shares `current` among the pieces that hang in a vessel, by what is really on them or what own settings would have laid.
+/// Shares the current of a vessel, `whole` by area, among the pieces that hang in it, by what is really on them or what own
+/// settings would have laid.
 ///
-/// By area; where contacts count, by conductance: 1 / R of each branch with R = contact + lead + (b / i + d / kappa) / A
-/// (derived: each piece sees its own strip of the counter electrode; b / i is the surface's own resistance at the mean
-/// density). Pieces on one clip share its contact: (1 / Rest) / (1 + contact x sum of 1 / Rest) of each.
-pub(crate) fn share(
+/// By conductance: 1 / R of each branch with R = contact + lead + (b / i + d / kappa) / A (derived: each piece sees its own
+/// strip of the counter electrode; b / i is the surface's own resistance at the mean density). Pieces on one clip share its
+/// contact: (1 / Rest) / (1 + contact x sum of 1 / Rest) of each. By area where the solution's figures are not known, and
+/// where nothing flows.
+pub(crate) fn by_contacts(
     plan: &Plan,
     bath: &PlanBath,
     inputs: &Inputs,
     hung: &[usize],
-    current: f64,
+    whole: Load,
     aimed: bool,
     out: &mut [PieceNow],
 ) -> Load {
     let body = |out: &[PieceNow], p: usize| (out[p].body.count, out[p].coat(aimed).area);
-    let area: f64 = hung.iter().map(|p| body(out, *p)).map(|(n, a)| n * a).sum();
-    let density = current / area;
-    let by_link = ohms(bath, inputs)
-        .zip(bath.slope)
-        .filter(|_| plan.contacts && density > 0.0);
-    let Some((solution, slope)) = by_link else {
-        return Load {
-            area,
-            density,
-            links: 0.0,
-            by_area: true,
-        };
+    let Load {
+        current, density, ..
+    } = whole;
+    let known = ohms(bath, inputs).zip(bath.slope);
+    let Some((solution, slope)) = known.filter(|_| density > 0.0) else {
+        return whole;
     };
     let by_area = slope.value.si() / density + solution;
     let ohm = |p: usize, n: usize| {
@@ -112,10 +121,9 @@ pub(crate) fn share(
         branch.density = current * branch.share / branch.area;
     }
     Load {
-        area,
-        density,
         links: current / sum - density * by_area,
         by_area: false,
+        ..whole
     }
 }
 

@@ -21,7 +21,9 @@ impl Run {
     /// Room for the runs of `plan`.
     pub fn for_plan(plan: &Plan) -> Self {
         let pieces = plan.pieces.len();
-        let each = (0..pieces).flat_map(|p| (0..plan.baths.len()).map(move |b| (p, b)));
+        let each = (0..plan.baths.len()).flat_map(|b| (0..pieces).map(move |p| (p, b)));
+        let vessels = plan.steps.iter().map(|s| s.vessels.len()).max();
+        let vessels = vessels.unwrap_or(0);
         Self {
             rates: each.map(|(p, b)| Rates::of(plan, p, b)).collect(),
             follows: plan.follows(),
@@ -34,13 +36,16 @@ impl Run {
             time: None,
             charge: None,
             now: vec![PieceNow::default(); pieces],
-            loads: Vec::with_capacity(
-                plan.steps
-                    .iter()
-                    .map(|s| s.vessels.len())
-                    .max()
-                    .unwrap_or(0),
-            ),
+            loads: Vec::with_capacity(vessels),
+            wetted: Vec::with_capacity(vessels),
+        }
+    }
+
+    /// The same for a sample of many: each one's part in a stage is not kept.
+    pub fn for_samples(plan: &Plan) -> Self {
+        Self {
+            shared: Vec::new(),
+            ..Self::for_plan(plan)
         }
     }
 
@@ -53,10 +58,7 @@ impl Run {
     pub(crate) fn measure(&mut self, plan: &Plan, inputs: &Inputs) {
         for (n, piece) in plan.pieces.iter().enumerate() {
             let body = measure(plan.growth, piece, inputs);
-            let bare = Coat {
-                area: body.both.area(0.0),
-                ..Coat::default()
-            };
+            let bare = Coat::bare(body.both.area(0.0));
             self.now[n] = PieceNow {
                 body,
                 branch: Branch::default(),
@@ -93,15 +95,9 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
     for (n, step) in plan.steps.iter().enumerate() {
         if step.layer != layer {
             layer = step.layer;
-            let both = out.now.iter_mut().flat_map(|n| [&mut n.aimed, &mut n.real]);
-            for coat in both {
-                *coat = Coat {
-                    all: coat.all,
-                    inside: coat.inside,
-                    wire_mass: coat.wire_mass,
-                    area: coat.area,
-                    ..Coat::default()
-                };
+            for now in &mut out.now {
+                now.aimed.begin_layer(&now.body);
+                now.real.begin_layer(&now.body);
             }
         }
         let mut s = StepRun::default();
@@ -118,8 +114,9 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             let (mut st, flows) = job.settings(out, time);
             // Of what is set, what really passes while a coat fills.
             let filling = cover::passes(step);
-            if followed {
-                job.lay(flows * filling, si(st.time), out, true);
+            // Nothing comes after the last.
+            if followed && k + 1 < plan.stages.len() {
+                job.lay_aimed(flows * filling, si(st.time), out);
             }
             let now = match kept {
                 Some(kept) => kept[k],
@@ -139,30 +136,33 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 first = false;
             }
             let seconds = si(now.time);
-            job.lay(flows * filling, seconds, out, false);
-            let of_stage = k * plan.pieces.len();
-            for p in stage.hung.iter().flatten() {
-                let now = &out.now[*p];
-                let branch = now.shown.map_or(now.branch, |s| s.branch);
-                out.shared[of_stage + p] = SharedRun {
-                    share: some(branch.share),
-                    density: some(branch.density),
-                    mean_after: some(now.real.mean),
-                };
+            job.lay(flows * filling, seconds, out);
+            if !out.shared.is_empty() {
+                let of_stage = k * plan.pieces.len();
+                for p in stage.hung.iter().flatten() {
+                    let now = &out.now[*p];
+                    let branch = now.shown.map_or(now.branch, |s| s.branch);
+                    out.shared[of_stage + p] = SharedRun {
+                        share: some(branch.share),
+                        density: some(branch.density),
+                        mean_after: some(now.real.mean),
+                    };
+                }
             }
             step_time += si(st.time);
             step_charge += flows * filling * seconds;
             out.stages[k] = st;
-            if plan.growth {
+            let last = stages.peek().is_none_or(|(_, next)| next.step != n);
+            if plan.growth && last {
+                job.wets(out);
                 s.density_after = some(flows / job.least_area(out, false));
             }
         }
         if step.vessels.is_empty() {
             // Not known what hangs where: nor then what is laid.
             (step_time, step_charge) = (f64::NAN, f64::NAN);
-            for coat in out.now.iter_mut().map(|n| &mut n.real) {
-                (coat.mean, coat.thin, coat.thick) = (f64::NAN, f64::NAN, f64::NAN);
-                (coat.mass, coat.wire_mass, coat.inside) = (f64::NAN, f64::NAN, f64::NAN);
+            for now in &mut out.now {
+                now.real.forget();
             }
         }
         s.time = some(step_time);
@@ -183,7 +183,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                     mean: some(coat.mean),
                     thinnest: some(coat.thin),
                     thickest: some(coat.thick),
-                    mass: some(coat.mass),
+                    mass: some(coat.mass(&now.body)),
                 };
             }
         }
@@ -210,15 +210,15 @@ fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
             slot.share = some(shown.branch.share);
             slot.current = some(shown.flows * shown.branch.share);
             slot.density = some(shown.branch.density);
-            slot.wagner = shown.wagner;
-            let row = piece.rows[shown.bath].filter(|_| shown.even.is_some());
+            slot.wagner = some(shown.wagner);
+            let row = piece.rows[shown.bath].filter(|_| slot.wagner.is_some());
             slot.thin_at = row.map(thin_at);
         }
         slot.mean = some(mean);
         slot.thinnest = some(sum(|l| si(l.thinnest)));
         slot.thickest = some(sum(|l| si(l.thickest)));
         slot.mass = some(sum(|l| si(l.mass)));
-        slot.wire_mass = some(out.now[p].real.wire_mass);
+        slot.wire_mass = some(out.now[p].real.wire_mass(&out.now[p].body));
         slot.inside = some(out.now[p].real.inside);
         let Some(flat) = slot.mean else { continue };
         if plan.etches() {

@@ -1,10 +1,10 @@
 //! What one run gives, and what stands in it while it runs.
 
-use crate::body::Body;
+use crate::body::{Body, Growing};
 use crate::moved::Moved;
 use crate::plan::{MOST_METALS, Plan};
 use crate::share::{Branch, Load};
-use field::{Curve, Ends, ThinAt};
+use field::{Curve, ThinAt};
 use quantity::{
     Charge, Current, CurrentDensity, Fraction, GrowthRate, Length, Mass, Power, Quantity, Ratio,
     Thickness, Time, Voltage, WorkArea,
@@ -17,7 +17,7 @@ pub struct Run {
     pub steps: Vec<StepRun>,
     /// Stage by stage.
     pub stages: Vec<StageRun>,
-    /// Stage by stage, piece by piece within the stage; nothing for those that do not hang.
+    /// Stage by stage, piece by piece within the stage; nothing for those that do not hang. Empty in a sample of many.
     pub shared: Vec<SharedRun>,
     /// Piece by piece.
     pub pieces: Vec<PieceRun>,
@@ -29,13 +29,15 @@ pub struct Run {
     pub time: Option<Time>,
     /// Charge of all steps.
     pub charge: Option<Charge>,
-    /// Piece by piece, bath by bath within the piece.
+    /// Bath by bath, piece by piece within the bath.
     pub(crate) rates: Vec<Rates>,
     pub(crate) follows: Follows,
     /// Piece by piece, as it stands in the run.
     pub(crate) now: Vec<PieceNow>,
     /// Of the stage's vessels.
     pub(crate) loads: Vec<Load>,
+    /// What is wet in them: as it really is, and as own settings would have it.
+    pub(crate) wetted: Vec<[Growing; 2]>,
 }
 
 /// What a bath and its counter electrode gain.
@@ -199,12 +201,16 @@ pub(crate) struct Coat {
     pub(crate) thick: f64,
     /// Inside a hollow, all layers.
     pub(crate) inside: f64,
-    /// Mass of it on the piece itself.
-    pub(crate) mass: f64,
-    /// Mass of all layers on its wires.
-    pub(crate) wire_mass: f64,
     /// Wetted area with the wires, as it is now.
     pub(crate) area: f64,
+    /// Density of the metal being laid.
+    metal: f64,
+    /// Mean of all layers as far as they are weighed below.
+    weighed: f64,
+    /// Mass of the layer being laid on the piece itself, as far as that.
+    mass: f64,
+    /// Mass of all layers on its wires, as far as that.
+    wire_mass: f64,
 }
 
 /// A piece as it stands in the run.
@@ -229,8 +235,14 @@ pub(crate) struct Shown {
     pub(crate) branch: Branch,
     /// Place of the vessel's bath.
     pub(crate) bath: usize,
-    pub(crate) wagner: Option<Ratio>,
-    pub(crate) even: Option<Ends>,
+    /// Not a number where it is not known, as those below.
+    pub(crate) wagner: f64,
+    /// Thinnest over mean, the person's own ratio and what a thin finish varies by counted.
+    pub(crate) thin: f64,
+    /// Thickest over mean.
+    pub(crate) thick: f64,
+    /// Inside over mean.
+    pub(crate) inside: f64,
 }
 
 impl PieceNow {
@@ -240,14 +252,62 @@ impl PieceNow {
 }
 
 impl Coat {
-    /// `x` more of layer on a piece. Where that is not known, for want of an efficiency, its area is counted as it was: what is
-    /// set must not go unsaid for it.
-    pub(crate) fn grow(&mut self, x: f64, body: &Body) {
+    /// None yet, on so much wetted area.
+    pub(crate) fn bare(area: f64) -> Self {
+        Self {
+            area,
+            ..Self::default()
+        }
+    }
+
+    /// Mass of the layer being laid, on the piece itself.
+    pub(crate) fn mass(&self, body: &Body) -> f64 {
+        self.mass + self.since(&body.own)
+    }
+
+    /// Mass of all layers on its wires.
+    pub(crate) fn wire_mass(&self, body: &Body) -> f64 {
+        self.wire_mass + self.since(&body.wire)
+    }
+
+    /// What is not weighed yet: once for many passes, since how the area grows tells the whole of them.
+    fn since(&self, grows: &Growing) -> f64 {
+        if self.all == self.weighed {
+            return 0.0;
+        }
+        self.metal * grows.volume(self.weighed, self.all - self.weighed)
+    }
+
+    fn weigh(&mut self, body: &Body) {
+        (self.mass, self.wire_mass) = (self.mass(body), self.wire_mass(body));
+        self.weighed = self.all;
+    }
+
+    /// Another metal comes on top.
+    pub(crate) fn begin_layer(&mut self, body: &Body) {
+        self.weigh(body);
+        (self.mean, self.thin, self.thick, self.mass) = (0.0, 0.0, 0.0, 0.0);
+    }
+
+    /// `x` more of a metal of this density. Where that is not known, for want of an efficiency, its area is counted as it was:
+    /// what is set must not go unsaid for it.
+    #[inline]
+    pub(crate) fn grow(&mut self, x: f64, metal: f64, body: &Body) {
+        if metal != self.metal {
+            self.weigh(body);
+            self.metal = metal;
+        }
         self.all += x;
         self.mean += x;
         if !self.all.is_nan() {
             self.area = body.both.area(self.all);
         }
+    }
+
+    /// It is not known what is laid.
+    pub(crate) fn forget(&mut self) {
+        (self.mean, self.thin, self.thick) = (f64::NAN, f64::NAN, f64::NAN);
+        (self.mass, self.wire_mass, self.inside) = (f64::NAN, f64::NAN, f64::NAN);
     }
 }
 
@@ -258,10 +318,8 @@ pub(crate) struct Rates {
     pub(crate) layer: f64,
     /// Density of the metal.
     pub(crate) density: f64,
-    /// Mass by effective charge.
-    pub(crate) equivalent: f64,
-    /// How it spreads; none where the table has no row.
-    pub(crate) curve: Option<Curve>,
+    /// How it spreads.
+    pub(crate) curve: Curve,
 }
 
 impl Rates {
@@ -272,8 +330,7 @@ impl Rates {
         Self {
             layer: read(Moved::layer_per_charge),
             density: read(|m| m.density.si()),
-            equivalent: read(|m| m.equivalent.si()),
-            curve: row.map(Curve::of),
+            curve: row.map_or(Curve::UNKNOWN, Curve::of),
         }
     }
 }
@@ -285,8 +342,6 @@ pub(crate) struct Follows {
     pub(crate) any: bool,
     /// The thinnest place.
     pub(crate) thinnest: bool,
-    /// The mass.
-    pub(crate) mass: bool,
 }
 
 /// Settings of a stage that are kept while the inputs vary.

@@ -1,142 +1,156 @@
 //! What a stage lays on each piece.
 
 use super::{Pass, Sample, Vessel};
-use crate::body::Growing;
-use crate::even::{Reaches, min_ratio};
+use crate::even::Reaches;
 use crate::moved::Moved;
-use crate::run::{PieceNow, Rates, Run, si};
+use crate::run::{BathRun, PieceNow, Rates, Run};
 use crate::share::Load;
 use quantity::Quantity;
 
 /// Books what a charge of effective current moves of each of a metal's elements.
-fn take(v: Vessel, moved: &Moved, charge: f64, out: &mut Run) {
-    for (n, hold) in v.bath.metals.iter().enumerate() {
+fn take(v: Vessel, moved: &Moved, charge: f64, bath: &mut BathRun) {
+    for (hold, taken) in v.bath.metals.iter().zip(&mut bath.taken) {
         for (id, k) in moved.parts() {
             if *id == hold.metal {
-                out.baths[v.place].taken[n] += charge * k.si();
+                *taken += charge * k.si();
             }
         }
     }
 }
 
+/// A layer of `x` at a place of so much over the mean: nothing laid is nothing at every place, however uneven.
+#[inline]
+fn at(x: f64, ratio: f64) -> f64 {
+    if x == 0.0 { 0.0 } else { x * ratio }
+}
+
 impl<'a> Sample<'a> {
-    /// Where all pieces have one density: the effective charge by area that a pass lays on each.
-    pub(super) fn common_charge(&self, v: Vessel, load: &Load, pass: Pass, out: &Run) -> f64 {
+    /// Where all pieces have one density: the effective charge by area that a pass lays on each, and that of all.
+    pub(super) fn common_charge(
+        &self,
+        v: Vessel,
+        load: &Load,
+        pass: Pass,
+        out: &Run,
+    ) -> (f64, f64) {
         let charge = self.efficiency(v, load.density) * pass.flows * pass.seconds;
         if self.plan.contacts || !self.plan.growth {
-            return charge / load.area;
-        }
-        let mut sum = Growing([load.area, 0.0, 0.0]);
-        for p in v.hung {
-            let now = &out.now[*p];
-            sum.widen(&now.body.both, now.coat(pass.aimed).all, now.body.count);
+            return (charge / load.area, charge);
         }
         // Growing areas are of metal laid down: one metal in a vessel.
         let first = v.hung.first();
-        let layer = first.map_or(f64::NAN, |p| self.rates(*p, v, out).layer);
-        sum.layer(0.0, layer * charge) / layer
+        let layer = first.map_or(f64::NAN, |p| self.rates(v, out)[*p].layer);
+        let wetted = &out.wetted[v.nth][usize::from(pass.aimed)];
+        (wetted.layer(0.0, layer * charge) / layer, charge)
     }
 
-    /// The layer that a pass lays on one piece; `common` where all have one density.
+    /// The layer that a pass lays on one piece, and the effective charge it takes where areas do not grow; `common` where all
+    /// have one density.
     #[inline]
     pub(super) fn laid(
         &self,
         v: Vessel,
-        p: usize,
         load: &Load,
         common: f64,
         pass: Pass,
-        out: &Run,
-    ) -> f64 {
+        now: &PieceNow,
+        rates: &Rates,
+    ) -> (f64, f64) {
         if self.plan.contacts {
-            self.laid_apart(v, p, load, pass, out)
+            self.laid_apart(v, load, pass, now, rates)
         } else {
-            self.rates(p, v, out).layer * common
+            (rates.layer * common, common * now.coat(pass.aimed).area)
         }
     }
 
     /// The same where contacts and leads count.
-    fn laid_apart(&self, v: Vessel, p: usize, load: &Load, pass: Pass, out: &Run) -> f64 {
-        let layer = self.rates(p, v, out).layer;
-        let now = &out.now[p];
+    fn laid_apart(
+        &self,
+        v: Vessel,
+        load: &Load,
+        pass: Pass,
+        now: &PieceNow,
+        rates: &Rates,
+    ) -> (f64, f64) {
         let coat = now.coat(pass.aimed);
         let b = load.branch(now, coat.area);
         let charge = self.efficiency(v, b.density) * pass.flows * b.share * pass.seconds;
-        if !self.plan.growth {
-            return layer * charge / b.area;
-        }
-        now.body.both.layer(coat.all, layer * charge)
+        let x = if self.plan.growth {
+            now.body.both.layer(coat.all, rates.layer * charge)
+        } else {
+            rates.layer * charge / b.area
+        };
+        (x, charge)
     }
 
-    /// Rates what so many seconds lay: on what own settings would give (`aimed`), or on what is really there.
-    pub(crate) fn lay(&self, flows: f64, seconds: f64, out: &mut Run, aimed: bool) {
+    /// Counts what so many seconds would lay with own settings.
+    pub(crate) fn lay_aimed(&self, flows: f64, seconds: f64, out: &mut Run) {
         let pass = Pass {
             flows,
             seconds,
-            aimed,
+            aimed: true,
         };
-        for (n, v) in self.vessels().enumerate() {
-            // What is really there has been shared as it was shown.
-            let load = match out.loads.get(n) {
-                Some(load) if !aimed => *load,
-                _ => self.share(v, flows, out, aimed),
-            };
-            let common = self.common_charge(v, &load, pass, out);
-            let lays = v.bath.lays.as_ref();
-            let mut charge = 0.0;
+        for v in self.vessels() {
+            let load = self.share(v, flows, out, true);
+            let (common, _) = self.common_charge(v, &load, pass, out);
             let mut reaches = Reaches::new();
+            let rates = &out.rates[v.place * self.plan.pieces.len()..];
             for p in v.hung {
-                let x = self.laid(v, *p, &load, common, pass, out);
-                // Nothing laid is nothing at every place, however uneven.
-                let at = |ratio: f64| if x == 0.0 { 0.0 } else { x * ratio };
-                if aimed {
-                    let thin = if out.follows.thinnest {
-                        let now = &out.now[*p];
-                        let i = load.branch(now, now.aimed.area).density;
-                        at(self.thin_ratio(*p, v, i, &mut reaches, out))
-                    } else {
-                        0.0
-                    };
-                    let PieceNow {
-                        body, aimed: coat, ..
-                    } = &mut out.now[*p];
-                    if out.follows.mass {
-                        let density = out.rates[*p * self.plan.baths.len() + v.place].density;
-                        coat.mass += density * body.own.volume(coat.all, x);
-                    }
-                    coat.thin += thin;
-                    coat.grow(x, body);
-                    continue;
+                let (now, rates) = (&mut out.now[*p], &rates[*p]);
+                let (x, _) = self.laid(v, &load, common, pass, now, rates);
+                if out.follows.thinnest {
+                    let i = load.branch(now, now.aimed.area).density;
+                    let ratio = self.thin_ratio(*p, v, i, &mut reaches, now, rates);
+                    now.aimed.thin += at(x, ratio);
                 }
-                let piece = &self.plan.pieces[*p];
-                let table = out.now[*p].shown.and_then(|s| s.even);
-                let least = table.map(|t| t.min_over_mean);
-                let thin = si(min_ratio(piece, v.bath, self.inputs, least));
-                let Rates {
-                    density,
-                    equivalent,
-                    ..
-                } = *self.rates(*p, v, out);
+                now.aimed.grow(x, rates.density, &now.body);
+            }
+        }
+    }
+
+    /// Counts what so many seconds lay, as it was shown.
+    pub(crate) fn lay(&self, flows: f64, seconds: f64, out: &mut Run) {
+        let pass = Pass {
+            flows,
+            seconds,
+            aimed: false,
+        };
+        for v in self.vessels() {
+            let load = out.loads[v.nth];
+            let (common, all) = self.common_charge(v, &load, pass, out);
+            let mut charge = 0.0;
+            let rates = &out.rates[v.place * self.plan.pieces.len()..];
+            let bath = &mut out.baths[v.place];
+            let lays = v.bath.lays.as_ref();
+            for p in v.hung {
+                let (now, rates) = (&mut out.now[*p], &rates[*p]);
+                let (x, one) = self.laid(v, &load, common, pass, now, rates);
                 let PieceNow {
-                    body, real: coat, ..
-                } = &mut out.now[*p];
-                let own = density * body.own.volume(coat.all, x);
-                let wire = density * body.wire.volume(coat.all, x);
-                coat.mass += own;
-                coat.wire_mass += wire;
-                coat.thin += at(thin);
-                coat.thick += at(si(table.map(|t| t.max_over_mean)));
-                coat.inside += at(si(table.and_then(|t| t.inside_over_mean)));
-                coat.grow(x, body);
-                let by_mass = body.count * (own + wire) / equivalent;
-                if lays.is_some() {
-                    charge += by_mass;
-                } else if let Some(moved) = self.moved(*p, v) {
-                    take(v, moved, by_mass, out);
+                    body,
+                    real: coat,
+                    shown,
+                    ..
+                } = now;
+                if let Some(shown) = shown {
+                    coat.thin += at(x, shown.thin);
+                    coat.thick += at(x, shown.thick);
+                    coat.inside += at(x, shown.inside);
+                }
+                coat.grow(x, rates.density, body);
+                charge += body.count * one;
+                if let Some(moved) = self.moved(*p, v).filter(|_| lays.is_none()) {
+                    take(v, moved, body.count * one, bath);
                 }
             }
             if let Some(moved) = lays {
-                take(v, moved, charge, out);
+                // What is laid on one whose area is not known is not known either.
+                let of_all = if common.is_nan() { common } else { all };
+                take(
+                    v,
+                    moved,
+                    if self.plan.contacts { charge } else { of_all },
+                    bath,
+                );
             }
         }
     }

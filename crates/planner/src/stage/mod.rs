@@ -4,16 +4,17 @@ mod lay;
 mod time;
 
 use crate::bench;
+use crate::body::{Body, Growing};
 use crate::cover;
-use crate::even::{Reaches, efficiency, min_ratio};
+use crate::even::{Reaches, efficiency, thin_over_mean};
 use crate::inputs::Inputs;
 use crate::meter;
 use crate::moved::Moved;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep};
-use crate::run::{Kept, Rates, Run, Shown, StageRun, StepRun, si, some};
-use crate::share::{Load, share, volts};
+use crate::run::{Coat, Kept, PieceNow, Rates, Run, Shown, StageRun, StepRun, si, some};
+use crate::share::{Load, by_contacts, volts};
 use field::{Along, wagner};
-use quantity::{Current, CurrentDensity, Fraction, Quantity, Ratio, Voltage};
+use quantity::{Current, CurrentDensity, Fraction, Length, Quantity, Voltage};
 
 /// One stage of a step with one set of values.
 pub(crate) struct Sample<'a> {
@@ -39,6 +40,8 @@ struct Vessel<'a> {
     bath: &'a PlanBath,
     /// Its place in the plan.
     place: usize,
+    /// Its place among the step's.
+    nth: usize,
     hung: &'a [usize],
 }
 
@@ -46,9 +49,10 @@ impl<'a> Sample<'a> {
     fn vessels(&self) -> impl Iterator<Item = Vessel<'a>> + use<'a> {
         let plan = self.plan;
         let vessels = self.step.vessels.iter().zip(&self.stage.hung);
-        vessels.map(move |(v, hung)| Vessel {
+        vessels.enumerate().map(move |(nth, (v, hung))| Vessel {
             bath: &plan.baths[v.bath],
             place: v.bath,
+            nth,
             hung,
         })
     }
@@ -57,25 +61,43 @@ impl<'a> Sample<'a> {
         self.plan.moved(piece, vessel.place)
     }
 
-    /// What a charge moves of a piece's metal.
-    fn rates<'r>(&self, piece: usize, vessel: Vessel, out: &'r Run) -> &'r Rates {
-        &out.rates[piece * self.plan.baths.len() + vessel.place]
+    /// What a charge moves of each piece's metal in a vessel.
+    fn rates<'r>(&self, v: Vessel, out: &'r Run) -> &'r [Rates] {
+        let pieces = self.plan.pieces.len();
+        &out.rates[v.place * pieces..][..pieces]
     }
 
-    /// Wetted area now in the vessel that has least.
+    /// Adds up what is wet in each vessel now.
+    pub(crate) fn wets(&self, out: &mut Run) {
+        out.wetted.clear();
+        for v in self.vessels() {
+            let mut sums = [Growing::default(); 2];
+            let [real, aimed] = &mut sums;
+            for p in v.hung {
+                let PieceNow { body, .. } = &out.now[*p];
+                let count = |sum: &mut Growing, coat: &Coat| {
+                    sum.count_in(&body.both, coat.area, coat.all, body.count);
+                };
+                count(real, &out.now[*p].real);
+                if self.followed {
+                    count(aimed, &out.now[*p].aimed);
+                }
+            }
+            out.wetted.push(sums);
+        }
+    }
+
+    /// Wetted area in the vessel that has least.
     pub(crate) fn least_area(&self, out: &Run, aimed: bool) -> f64 {
-        self.vessels()
-            .map(|v| {
-                let each = v.hung.iter();
-                each.map(|p| out.now[*p].body.count * out.now[*p].coat(aimed).area)
-                    .sum()
-            })
+        let areas = out.wetted.iter().map(|w| w[usize::from(aimed)].bare());
+        areas
             .reduce(|a: f64, b| if b < a || b.is_nan() { b } else { a })
             .unwrap_or(f64::NAN)
     }
 
     /// What own settings would be, with what then flows: a density is held in the vessel that has least area.
     pub(crate) fn settings(&self, out: &mut Run, started: f64) -> (StageRun, f64) {
+        self.wets(out);
         let area = self.least_area(out, self.followed);
         let wanted = match self.step.drive {
             Some(PlanDrive::Density(i)) if area > 0.0 => i.si() * area,
@@ -176,15 +198,13 @@ impl<'a> Sample<'a> {
 
     /// Shares `current` among what hangs in a vessel, into each one's branch.
     fn share(&self, v: Vessel, current: f64, out: &mut Run, aimed: bool) -> Load {
-        share(
-            self.plan,
-            v.bath,
-            self.inputs,
-            v.hung,
-            current,
-            aimed,
-            &mut out.now,
-        )
+        let area = out.wetted[v.nth][usize::from(aimed)].bare();
+        let whole = Load::by_area(area, current);
+        if !self.plan.contacts {
+            return whole;
+        }
+        let (bath, inputs) = (v.bath, self.inputs);
+        by_contacts(self.plan, bath, inputs, v.hung, whole, aimed, &mut out.now)
     }
 
     fn efficiency(&self, v: Vessel, density: f64) -> f64 {
@@ -193,29 +213,27 @@ impl<'a> Sample<'a> {
     }
 
     /// Thinnest over mean of a piece at a density; not a number where it is not known.
-    fn thin_ratio(&self, p: usize, v: Vessel, i: f64, reaches: &mut Reaches, out: &Run) -> f64 {
-        let piece = &self.plan.pieces[p];
-        let curve = self.rates(p, v, out).curve.as_ref();
-        let table = curve.filter(|_| piece.own_ratio.is_none()).and_then(|c| {
-            let (_, along) = self.wagner(p, v, i, reaches, out)?;
-            Some(c.thinnest(&along))
-        });
-        si(min_ratio(piece, v.bath, self.inputs, table))
-    }
-
-    /// The Wagner number of a piece at a density; none where it is not known.
-    fn wagner(
+    #[inline]
+    fn thin_ratio(
         &self,
         p: usize,
         v: Vessel,
         i: f64,
         reaches: &mut Reaches,
-        out: &Run,
-    ) -> Option<(Ratio, Along)> {
-        let body = &out.now[p].body;
-        let (reach, ln_reach) = reaches.at(v.bath, self.inputs, i)?;
-        let wa = wagner(reach, some(body.scale)?);
-        Some((wa, Along::of_ln(wa, ln_reach - body.ln_scale)))
+        now: &PieceNow,
+        rates: &Rates,
+    ) -> f64 {
+        let along = self.wagner(v, i, reaches, &now.body).1;
+        let table = rates.curve.thinnest(&along).si();
+        thin_over_mean(&self.plan.pieces[p], v.bath, self.inputs, table)
+    }
+
+    /// The Wagner number of a piece at a density; not a number where it is not known.
+    #[inline]
+    fn wagner(&self, v: Vessel, i: f64, reaches: &mut Reaches, body: &Body) -> (f64, Along) {
+        let (reach, ln_reach) = reaches.at(v.bath, self.inputs, i);
+        let wa = wagner(Length::from_si(reach), Length::from_si(body.scale));
+        (wa.si(), Along::of_ln(wa, ln_reach - body.ln_scale))
     }
 
     /// What shows at the stage's start, and each piece's part in it.
@@ -246,36 +264,33 @@ impl<'a> Sample<'a> {
             all += whole;
             surfaces += surface(v.bath, self.inputs);
             let mut reaches = Reaches::new();
+            let rates = &out.rates[v.place * self.plan.pieces.len()..];
             for p in v.hung {
-                let now = &out.now[*p];
+                let (now, rates) = (&mut out.now[*p], &rates[*p]);
                 let b = load.branch(now, now.real.area);
                 let piece = &self.plan.pieces[*p];
-                let curve = self.rates(*p, v, out).curve.as_ref();
-                let even = curve.and_then(|curve| {
-                    let (wa, along) = self.wagner(*p, v, b.density, &mut reaches, out)?;
-                    let found = curve.ends(&along);
-                    let found = if piece.pointed {
-                        found.on_points()
-                    } else {
-                        found
-                    };
-                    Some((wa, found))
-                });
-                if let Some((_, e)) = even {
-                    raise(&mut densest, b.density * e.max_over_mean.si());
-                }
+                let (wa, along) = self.wagner(v, b.density, &mut reaches, &now.body);
+                let even = rates.curve.ends(&along);
+                let even = if piece.pointed {
+                    even.on_points()
+                } else {
+                    even
+                };
+                let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
+                raise(&mut densest, b.density * thick);
                 let wire = now.body.wire.area(now.real.all);
                 wasted += now.body.count * b.share * wire / b.area;
-                growth.get_or_insert_with(|| {
-                    let layer = self.rates(*p, v, out).layer;
-                    layer * self.efficiency(v, b.density) * b.density
-                });
-                out.now[*p].shown = Some(Shown {
+                // Said of the first piece.
+                growth
+                    .get_or_insert_with(|| rates.layer * self.efficiency(v, b.density) * b.density);
+                now.shown = Some(Shown {
                     flows,
                     branch: b,
                     bath: v.place,
-                    wagner: even.map(|(wa, _)| wa),
-                    even: even.map(|(_, e)| e),
+                    wagner: if rates.curve.is_known() { wa } else { f64::NAN },
+                    thin: thin_over_mean(piece, v.bath, self.inputs, thin),
+                    thick,
+                    inside: even.inside_over_mean.si(),
                 });
             }
         }

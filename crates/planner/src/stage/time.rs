@@ -51,7 +51,9 @@ impl<'a> Sample<'a> {
                 let left = match until {
                     PlanUntil::Mean(t) => t.si() - coat.mean,
                     PlanUntil::Thinnest(t) => {
-                        (t.si() - coat.thin) / self.thin_ratio(*p, v, b.density, &mut reaches, out)
+                        let rates = &self.rates(v, out)[*p];
+                        let i = b.density;
+                        (t.si() - coat.thin) / self.thin_ratio(*p, v, i, &mut reaches, now, rates)
                     }
                     PlanUntil::Depth(d) => {
                         groove::flat_for(&self.plan.pieces[*p], self.inputs, d).si() - coat.mean
@@ -66,7 +68,7 @@ impl<'a> Sample<'a> {
                     continue;
                 }
                 waits = true;
-                let u = left / self.rates(*p, v, out).layer;
+                let u = left / self.rates(v, out)[*p].layer;
                 if self.plan.contacts {
                     let charge = self.charge(v, *p, coat.all, u, out);
                     let t = charge / (self.efficiency(v, b.density) * flows * b.share);
@@ -97,14 +99,14 @@ impl<'a> Sample<'a> {
 
     /// Effective charge that lays an effective charge by area `u` on a growing piece with its wires.
     fn charge(&self, v: Vessel, p: usize, on: f64, u: f64, out: &Run) -> f64 {
-        let layer = self.rates(p, v, out).layer;
+        let layer = self.rates(v, out)[p].layer;
         out.now[p].body.both.volume(on, layer * u) / layer
     }
 
     /// Seconds until so much mass in all lies on the pieces.
     fn time_to_mass(&self, mass: f64, flows: f64, out: &mut Run) -> f64 {
         let each = out.now.iter();
-        let each = each.map(|n| n.body.count * n.coat(self.followed).mass);
+        let each = each.map(|n| n.body.count * n.coat(self.followed).mass(&n.body));
         let left = mass - each.sum::<f64>();
         if left <= 0.0 {
             return 0.0;
@@ -133,12 +135,13 @@ impl<'a> Sample<'a> {
         let mut sum = 0.0;
         for v in self.vessels() {
             let load = self.share(v, flows, out, pass.aimed);
-            let common = self.common_charge(v, &load, pass, out);
+            let (common, _) = self.common_charge(v, &load, pass, out);
             for p in v.hung {
                 let now = &out.now[*p];
-                let x = self.laid(v, *p, &load, common, pass, out);
+                let rates = &self.rates(v, out)[*p];
+                let (x, _) = self.laid(v, &load, common, pass, now, rates);
                 let volume = now.body.own.volume(now.coat(pass.aimed).all, x);
-                sum += now.body.count * self.rates(*p, v, out).density * volume;
+                sum += now.body.count * rates.density * volume;
             }
         }
         sum

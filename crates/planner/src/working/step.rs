@@ -2,11 +2,12 @@
 
 use super::{Writer, density_source};
 use crate::body::scale;
-use crate::even::{efficiency, min_ratio, reach, spread_on};
+use crate::even::{efficiency, reach, spread_on, thin_over_mean};
 use crate::groove;
 use crate::inputs::InputId;
 use crate::path::FieldPath;
 use crate::plan::{PlanBath, PlanPiece, PlanUntil};
+use crate::run::{si, some};
 use crate::value::Named;
 use chemistry::source::{MethodId, Source, WorkId};
 use quantity::{Length, Quantity, Ratio, Thickness, Time, WorkArea};
@@ -244,7 +245,7 @@ impl Writer<'_> {
             .and_then(|v| piece.rows[v.bath]);
         let even = scale(piece, self.inputs)
             .and_then(|size| spread_on(piece, row, size, reach(bath, self.inputs, i)));
-        let (wa, table) = (even.map(|e| e.0), even.map(|e| e.1.min_over_mean));
+        let (wa, table) = (even.map(|e| e.0), si(even.map(|e| e.1.min_over_mean)));
         let fem = Source::Computed {
             method: MethodId::FiniteElements,
         };
@@ -275,7 +276,8 @@ impl Writer<'_> {
                 &sources,
             );
         }
-        if let Some(ratio) = min_ratio(piece, bath, self.inputs, table) {
+        let ratio = some(thin_over_mean(piece, bath, self.inputs, table));
+        if let Some::<Ratio>(ratio) = ratio {
             let sources: &[Source] = if piece.own_ratio.is_some() {
                 &[]
             } else {
