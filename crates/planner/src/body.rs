@@ -54,10 +54,11 @@ impl Growing {
         x
     }
 
-    /// The same, counted from a layer of `h` on.
+    /// The same, counted from a layer of `h` on; where that is not known, neither is how it grows on.
     pub(crate) fn from(self, h: f64) -> Self {
-        let [_, b, c] = self.0;
-        Self([self.area(h), b + 2.0 * c * h, c])
+        let [a, b, c] = self.0;
+        let area = if h.is_nan() { a } else { self.area(h) };
+        Self([area, b + 2.0 * c * h, c])
     }
 
     /// Counts in so many of another, `area` large under a layer of `h`.

@@ -117,21 +117,29 @@ impl InputList {
 
     /// The drawn values of every uncertain input at all points.
     pub fn draws(&self) -> Draws {
+        // Many inputs have one spread: its distances are worked out once.
+        let mut known: Vec<(Spread, [f64; POINTS])> = Vec::new();
         let uncertain = self.all.iter().enumerate();
-        let columns = uncertain.filter(|(_, i)| i.spread != Spread::None);
+        let uncertain = uncertain.filter(|(_, i)| i.spread != Spread::None);
+        let column = |(n, input): (usize, &Input)| {
+            let (spread, likely) = (input.spread, input.likely.si);
+            let of_spread = known.iter().position(|(s, _)| *s == spread);
+            let of_spread = of_spread.unwrap_or_else(|| {
+                known.push((spread, spread.distances()));
+                known.len() - 1
+            });
+            let distances = &known[of_spread].1;
+            let variate = Variate::of(input.at.as_str());
+            let (least, most) = input.bounds;
+            let drawn = core::array::from_fn(|point| {
+                let distance = distances[variate.rank(point)];
+                spread.off(likely, distance).clamp(least, most)
+            });
+            (n, drawn)
+        };
         Draws {
             likely: self.likely(),
-            columns: columns
-                .map(|(n, input)| {
-                    let variate = Variate::of(input.at.as_str());
-                    let mut drawn = [0.0; POINTS];
-                    let at = input.spread.drawn(input.likely.si, &variate);
-                    for (point, value) in drawn.iter_mut().enumerate() {
-                        *value = at(point).clamp(input.bounds.0, input.bounds.1);
-                    }
-                    (n, drawn)
-                })
-                .collect(),
+            columns: uncertain.map(column).collect(),
         }
     }
 

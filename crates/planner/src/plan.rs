@@ -124,6 +124,8 @@ pub struct PlanStage {
     pub to: Option<Time>,
     /// What hangs, vessel by vessel.
     pub hung: Vec<Vec<usize>>,
+    /// The same as in the stage before.
+    pub hung_before: bool,
 }
 
 /// A piece ready to run.

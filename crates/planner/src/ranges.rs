@@ -96,6 +96,7 @@ pub enum OfLayer {
 }
 const LAYER_SLOTS: usize = OfLayer::Mass as usize + 1;
 
+/// The job's time, and its charge.
 const TIME: usize = 0;
 const CHARGE: usize = 1;
 const STEPS: usize = 2;
@@ -156,24 +157,17 @@ impl Ranges {
         let mut columns = vec![f64::NAN; ranges.held.len() * POINTS];
         let mut sample = Run::for_samples(plan);
         // A few samples together, so that each column is written where it was written last.
-        let mut rows = vec![f64::NAN; places.width * TOGETHER];
+        let mut rows = vec![[f64::NAN; TOGETHER]; places.width];
         plan.inputs.draws().each(
             |_| false,
             |point, inputs| {
                 run(plan, inputs, Some(&kept), &mut sample);
                 let of = point % TOGETHER;
-                fill(
-                    &places,
-                    &sample,
-                    &mut rows[of * places.width..(of + 1) * places.width],
-                );
+                fill(&places, &sample, &mut rows, of);
                 if of + 1 == TOGETHER {
                     let each = ranges.held.iter().zip(columns.chunks_exact_mut(POINTS));
                     for (slot, column) in each {
-                        let values = rows.iter().skip(*slot).step_by(places.width);
-                        for (to, value) in column[point - of..=point].iter_mut().zip(values) {
-                            *to = *value;
-                        }
+                        column[point - of..=point].copy_from_slice(&rows[*slot]);
                     }
                 }
             },
@@ -185,11 +179,11 @@ impl Ranges {
     /// The likely values alone.
     pub fn exactly(plan: &Plan, likely: &Run) -> Self {
         let places = Places::of(plan);
-        let mut row = vec![f64::NAN; places.width];
-        fill(&places, likely, &mut row);
+        let mut row = vec![[f64::NAN]; places.width];
+        fill(&places, likely, &mut row, 0);
         Self {
             places,
-            likely: row,
+            likely: row.into_iter().flatten().collect(),
             columns: Vec::new(),
             held: Vec::new(),
         }
@@ -248,16 +242,18 @@ impl Ranges {
     }
 }
 
-/// Writes a run into a row; what is absent becomes NaN, which [`Ranges::range`] gives back as absent.
-fn fill(places: &Places, run: &Run, row: &mut [f64]) {
-    row[TIME] = si(run.time);
-    row[CHARGE] = si(run.charge);
-    for (s, row) in run
-        .steps
-        .iter()
-        .zip(row[STEPS..].chunks_exact_mut(STEP_SLOTS))
-    {
-        row.copy_from_slice(&[
+/// Writes a run into place `of` of each row of a few samples; what is absent becomes NaN, which [`Ranges::range`] gives back
+/// as absent.
+fn fill<const N: usize>(places: &Places, run: &Run, rows: &mut [[f64; N]], of: usize) {
+    let write = |rows: &mut [[f64; N]], values: &[f64]| {
+        for (row, value) in rows.iter_mut().zip(values) {
+            row[of] = *value;
+        }
+    };
+    write(&mut rows[TIME..], &[si(run.time), si(run.charge)]);
+    let steps = rows[STEPS..].chunks_exact_mut(STEP_SLOTS);
+    for (s, rows) in run.steps.iter().zip(steps) {
+        let values = [
             si(s.wanted),
             si(s.time),
             si(s.real),
@@ -271,24 +267,17 @@ fn fill(places: &Places, run: &Run, row: &mut [f64]) {
             si(s.power),
             si(s.density_after),
             si(s.bites),
-        ]);
+        ];
+        write(rows, &values);
     }
-    for (b, row) in run
-        .baths
-        .iter()
-        .zip(row[places.baths..].chunks_exact_mut(BATH_SLOTS))
-    {
-        for (slot, gained) in row.iter_mut().zip(b.gained) {
-            *slot = si(gained);
-        }
-        row[MOST_METALS] = si(b.counter);
+    let baths = rows[places.baths..].chunks_exact_mut(BATH_SLOTS);
+    for (b, rows) in run.baths.iter().zip(baths) {
+        write(rows, &b.gained.map(si));
+        rows[MOST_METALS][of] = si(b.counter);
     }
-    for (p, row) in run
-        .pieces
-        .iter()
-        .zip(row[places.pieces..].chunks_exact_mut(PIECE_SLOTS))
-    {
-        row.copy_from_slice(&[
+    let pieces = rows[places.pieces..].chunks_exact_mut(PIECE_SLOTS);
+    for (p, rows) in run.pieces.iter().zip(pieces) {
+        let values = [
             si(p.area),
             si(Some(p.wire_area)),
             si(p.area.map(|a| a + p.wire_area)),
@@ -309,13 +298,14 @@ fn fill(places: &Places, run: &Run, row: &mut [f64]) {
             si(p.current),
             si(p.share),
             si(p.density),
-        ]);
+        ];
+        write(rows, &values);
     }
-    for (l, row) in run
-        .layers
-        .iter()
-        .zip(row[places.layers..].chunks_exact_mut(LAYER_SLOTS))
-    {
-        row.copy_from_slice(&[si(l.mean), si(l.thinnest), si(l.thickest), si(l.mass)]);
+    let layers = rows[places.layers..].chunks_exact_mut(LAYER_SLOTS);
+    for (l, rows) in run.layers.iter().zip(layers) {
+        write(
+            rows,
+            &[si(l.mean), si(l.thinnest), si(l.thickest), si(l.mass)],
+        );
     }
 }

@@ -1,7 +1,7 @@
 //! Values with a spread, and the range that comes of them.
 
 use crate::kinds::{Quantity, unsigned_zero};
-use crate::variate::{POINTS, Variate};
+use crate::variate::{POINTS, Variate, normal, uniform};
 use core::cmp::Ordering;
 use serde::ser::{Serialize, SerializeMap, Serializer};
 
@@ -56,23 +56,37 @@ impl Spread {
 
     /// The value at sample `point` of `variate`, for a likely value of `likely` (any unit).
     pub fn at(&self, likely: f64, variate: &Variate, point: usize) -> f64 {
-        self.drawn(likely, variate)(point)
+        self.off(likely, self.distance()(variate.rank(point)))
     }
 
-    /// The values at all samples of `variate`.
-    pub fn drawn<'v>(&self, likely: f64, variate: &'v Variate) -> impl Fn(usize) -> f64 + use<'v> {
+    /// How far from the likely value each rank lies, for [`Spread::off`]: one table for all inputs of one spread.
+    pub fn distances(&self) -> [f64; POINTS] {
+        core::array::from_fn(self.distance())
+    }
+
+    /// Of a rank: a factor where the spread is one of shares, else a difference in the quantity's SI unit.
+    fn distance(&self) -> impl Fn(usize) -> f64 {
         let spread = *self;
         // Of a lognormal spread, worked out once.
         let width = match spread {
             Spread::Lognormal { frac } => libm::log(1.0 + frac),
             _ => 0.0,
         };
-        move |point| match spread {
+        move |rank| match spread {
+            Spread::None => 0.0,
+            Spread::Lognormal { .. } => libm::exp(width * normal(rank)),
+            Spread::Normal { sd } => sd * normal(rank),
+            Spread::Triangle { low, high } => triangle(low, high, uniform(rank)),
+            Spread::Uniform { half } => half * (2.0 * uniform(rank) - 1.0),
+        }
+    }
+
+    /// The value so far from a likely one.
+    pub fn off(&self, likely: f64, distance: f64) -> f64 {
+        match self {
             Spread::None => likely,
-            Spread::Lognormal { .. } => likely * libm::exp(width * variate.normal(point)),
-            Spread::Normal { sd } => likely + sd * variate.normal(point),
-            Spread::Triangle { low, high } => likely * triangle(low, high, variate.uniform(point)),
-            Spread::Uniform { half } => likely + half * (2.0 * variate.uniform(point) - 1.0),
+            Spread::Lognormal { .. } | Spread::Triangle { .. } => likely * distance,
+            Spread::Normal { .. } | Spread::Uniform { .. } => likely + distance,
         }
     }
 }
@@ -146,12 +160,13 @@ const WHOLE: f64 = 4_503_599_627_370_496.0;
 /// before.
 fn span(samples: &[f64; POINTS]) -> (f64, f64, bool) {
     let (mut least, mut most) = ([samples[0]; 4], [samples[0]; 4]);
-    let mut numbers = true;
+    // A sum with what is not a number is none; without one it may be endless, but is.
+    let mut sums = [0.0; 4];
     for four in samples.chunks_exact(4) {
-        for ((x, least), most) in four.iter().zip(&mut least).zip(&mut most) {
-            *least = if *x < *least { *x } else { *least };
-            *most = if *x > *most { *x } else { *most };
-            numbers &= !x.is_nan();
+        for (n, x) in four.iter().enumerate() {
+            least[n] = if *x < least[n] { *x } else { least[n] };
+            most[n] = if *x > most[n] { *x } else { most[n] };
+            sums[n] += x;
         }
     }
     let lower = |a: f64, b: f64| if b < a { b } else { a };
@@ -159,8 +174,18 @@ fn span(samples: &[f64; POINTS]) -> (f64, f64, bool) {
     (
         least.into_iter().fold(samples[0], lower),
         most.into_iter().fold(samples[0], higher),
-        numbers,
+        !sums.iter().any(|sum| sum.is_nan()),
     )
+}
+
+/// Which of eight bytes are `byte`, as the index of each.
+fn places(eight: [u8; 8], byte: u8) -> impl Iterator<Item = usize> {
+    const ONES: u64 = 0x0101_0101_0101_0101;
+    const TOPS: u64 = ONES << 7;
+    let differ = u64::from_le_bytes(eight) ^ (ONES * u64::from(byte));
+    // Most often none is, which is seen of all eight together.
+    let some = differ.wrapping_sub(ONES) & !differ & TOPS != 0;
+    (0..if some { 8 } else { 0 }).filter(move |n| eight[*n] == byte)
 }
 
 /// The outermost values but [`TAIL`] on both sides.
@@ -190,10 +215,10 @@ fn ends(samples: &[f64; POINTS]) -> (f64, f64) {
         let mut before = 0;
         for bin in outside_in {
             if before + counts[bin] > TAIL {
-                let of_bin = samples.iter().zip(&bins);
-                let found = of_bin
-                    .filter(|(_, b)| usize::from(**b) == bin)
-                    .map(|(x, _)| *x);
+                let (eights, _) = bins.as_chunks::<8>();
+                let found = eights.iter().enumerate().flat_map(|(n, eight)| {
+                    places(*eight, bin as u8).map(move |place| samples[8 * n + place])
+                });
                 return end(found, TAIL - before, outward);
             }
             before += counts[bin];

@@ -27,23 +27,36 @@ impl Variate {
         Self { ranks }
     }
 
+    /// The rank at a point, 0 to 511. `point` wraps beyond the last.
+    pub fn rank(&self, point: usize) -> usize {
+        usize::from(self.ranks[point % POINTS])
+    }
+
     /// Evenly spread over 0 to 1: (rank + 1/2) / 512. `point` wraps beyond the last.
     pub fn uniform(&self, point: usize) -> f64 {
-        (f64::from(self.ranks[point % POINTS]) + 0.5) / POINTS as f64
+        uniform(self.rank(point))
     }
 
     /// The same as a standard normal variate.
     pub fn normal(&self, point: usize) -> f64 {
-        normals()[usize::from(self.ranks[point % POINTS])]
+        normal(self.rank(point))
     }
+}
+
+/// A rank as a share of all.
+pub(crate) fn uniform(rank: usize) -> f64 {
+    (rank as f64 + 0.5) / POINTS as f64
+}
+
+/// The normal quantile of a rank.
+pub(crate) fn normal(rank: usize) -> f64 {
+    normals()[rank]
 }
 
 /// The normal quantile of each rank, worked out once.
 fn normals() -> &'static [f64; POINTS] {
     static NORMALS: std::sync::OnceLock<[f64; POINTS]> = std::sync::OnceLock::new();
-    NORMALS.get_or_init(|| {
-        core::array::from_fn(|rank| normal_quantile((rank as f64 + 0.5) / POINTS as f64))
-    })
+    NORMALS.get_or_init(|| core::array::from_fn(|rank| normal_quantile(uniform(rank))))
 }
 
 fn fnv1a(bytes: &[u8]) -> u64 {

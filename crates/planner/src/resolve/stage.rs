@@ -65,6 +65,7 @@ impl Resolver<'_> {
                     step: n,
                     from: Time::seconds(*from),
                     to: cuts.get(c + 1).map(|t| Time::seconds(*t)),
+                    hung_before: plan.stages.last().is_some_and(|s| s.hung == hung),
                     hung,
                 });
             }

@@ -126,8 +126,10 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             st.real = some(flows);
             let seen = job.shows(flows, out);
             st.density = seen.density;
+            let likely = !out.shared.is_empty();
             if first {
                 s = StepRun {
+                    wasted: if likely { job.wasted(out) } else { None },
                     wanted: st.wanted,
                     set: st.set,
                     real: st.real,
@@ -137,7 +139,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             }
             let seconds = si(now.time);
             job.lay(flows * filling, seconds, out);
-            if !out.shared.is_empty() {
+            if likely {
                 let of_stage = k * plan.pieces.len();
                 for p in stage.hung.iter().flatten() {
                     let now = &out.now[*p];
@@ -154,7 +156,9 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             out.stages[k] = st;
             let last = stages.peek().is_none_or(|(_, next)| next.step != n);
             if plan.growth && last {
-                job.wets(out);
+                if plan.contacts {
+                    job.wets(out);
+                }
                 s.density_after = some(flows / job.least_area(out, false));
             }
         }
@@ -202,9 +206,6 @@ fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
         return;
     }
     for (p, piece) in plan.pieces.iter().enumerate() {
-        let of_piece = p * plan.layers..(p + 1) * plan.layers;
-        let sum = |read: fn(&LayerRun) -> f64| out.layers[of_piece.clone()].iter().map(read).sum();
-        let mean: f64 = sum(|l| si(l.mean));
         let slot = &mut out.pieces[p];
         if let Some(shown) = out.now[p].shown {
             slot.share = some(shown.branch.share);
@@ -214,10 +215,14 @@ fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
             let row = piece.rows[shown.bath].filter(|_| slot.wagner.is_some());
             slot.thin_at = row.map(thin_at);
         }
-        slot.mean = some(mean);
-        slot.thinnest = some(sum(|l| si(l.thinnest)));
-        slot.thickest = some(sum(|l| si(l.thickest)));
-        slot.mass = some(sum(|l| si(l.mass)));
+        let all = match &out.layers[p * plan.layers..(p + 1) * plan.layers] {
+            [one] => *one,
+            each => LayerRun::sum(each),
+        };
+        slot.mean = all.mean;
+        slot.thinnest = all.thinnest;
+        slot.thickest = all.thickest;
+        slot.mass = all.mass;
         slot.wire_mass = some(out.now[p].real.wire_mass(&out.now[p].body));
         slot.inside = some(out.now[p].real.inside);
         let Some(flat) = slot.mean else { continue };

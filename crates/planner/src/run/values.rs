@@ -85,7 +85,7 @@ pub struct StepRun {
     pub bites: Option<Current>,
     /// Density at the end, where the area has grown.
     pub density_after: Option<CurrentDensity>,
-    /// Share of the current that hanger wires take.
+    /// Share of the current that hanger wires take; absent in a sample of many.
     pub wasted: Option<Fraction>,
 }
 
@@ -141,6 +141,19 @@ pub struct LayerRun {
     pub thickest: Option<Thickness>,
     /// Mass on the piece.
     pub mass: Option<Mass>,
+}
+
+impl LayerRun {
+    /// Of layers over one another; absent where one of them is.
+    pub(crate) fn sum(each: &[Self]) -> Self {
+        let sum = |read: fn(&Self) -> f64| each.iter().map(read).sum();
+        Self {
+            mean: some(sum(|l| si(l.mean))),
+            thinnest: some(sum(|l| si(l.thinnest))),
+            thickest: some(sum(|l| si(l.thickest))),
+            mass: some(sum(|l| si(l.mass))),
+        }
+    }
 }
 
 /// What one piece gets, or gives.

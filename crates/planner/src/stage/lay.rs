@@ -18,13 +18,14 @@ fn take(v: Vessel, moved: &Moved, charge: f64, bath: &mut BathRun) {
     }
 }
 
-/// A layer of `x` at a place of so much over the mean: nothing laid is nothing at every place, however uneven.
-#[inline]
-fn at(x: f64, ratio: f64) -> f64 {
-    if x == 0.0 { 0.0 } else { x * ratio }
-}
-
 impl<'a> Sample<'a> {
+    /// Metal that an effective charge lays as a layer over an area: of the first piece in a vessel. Growing areas are of metal
+    /// laid down, and that is one in a vessel.
+    pub(super) fn first_layer(&self, v: Vessel, out: &Run) -> f64 {
+        let first = v.hung.first();
+        first.map_or(f64::NAN, |p| self.rates(v, out)[*p].layer)
+    }
+
     /// Where all pieces have one density: the effective charge by area that a pass lays on each, and that of all.
     pub(super) fn common_charge(
         &self,
@@ -37,11 +38,19 @@ impl<'a> Sample<'a> {
         if self.plan.contacts || !self.plan.growth {
             return (charge / load.area, charge);
         }
-        // Growing areas are of metal laid down: one metal in a vessel.
-        let first = v.hung.first();
-        let layer = first.map_or(f64::NAN, |p| self.rates(v, out)[*p].layer);
+        let layer = self.first_layer(v, out);
         let wetted = &out.wetted[v.nth][usize::from(pass.aimed)];
         (wetted.layer(0.0, layer * charge) / layer, charge)
+    }
+
+    /// What is wet in a vessel grows with what lies on all its pieces, where they have one density.
+    fn grow_all(&self, v: Vessel, common: f64, aimed: bool, out: &mut Run) {
+        if self.plan.contacts || !self.plan.growth {
+            return;
+        }
+        let x = self.first_layer(v, out) * common;
+        let wetted = &mut out.wetted[v.nth][usize::from(aimed)];
+        *wetted = wetted.from(x);
     }
 
     /// The layer that a pass lays on one piece, and the effective charge it takes where areas do not grow; `common` where all
@@ -90,6 +99,7 @@ impl<'a> Sample<'a> {
             seconds,
             aimed: true,
         };
+        let thinnest = out.follows.thinnest;
         for v in self.vessels() {
             let load = self.share(v, flows, out, true);
             let (common, _) = self.common_charge(v, &load, pass, out);
@@ -98,13 +108,15 @@ impl<'a> Sample<'a> {
             for p in v.hung {
                 let (now, rates) = (&mut out.now[*p], &rates[*p]);
                 let (x, _) = self.laid(v, &load, common, pass, now, rates);
-                if out.follows.thinnest {
+                // Nothing laid is nothing at every place, however uneven.
+                if thinnest && x != 0.0 {
                     let i = load.branch(now, now.aimed.area).density;
                     let ratio = self.thin_ratio(*p, v, i, &mut reaches, now, rates);
-                    now.aimed.thin += at(x, ratio);
+                    now.aimed.thin += x * ratio;
                 }
                 now.aimed.grow(x, rates.density, &now.body);
             }
+            self.grow_all(v, common, true, out);
         }
     }
 
@@ -131,14 +143,17 @@ impl<'a> Sample<'a> {
                     shown,
                     ..
                 } = now;
-                if let Some(shown) = shown {
-                    coat.thin += at(x, shown.thin);
-                    coat.thick += at(x, shown.thick);
-                    coat.inside += at(x, shown.inside);
+                // Nothing laid is nothing at every place, however uneven.
+                if let Some(shown) = shown.as_ref().filter(|_| x != 0.0) {
+                    coat.thin += x * shown.thin;
+                    coat.thick += x * shown.thick;
+                    coat.inside += x * shown.inside;
                 }
                 coat.grow(x, rates.density, body);
                 charge += body.count * one;
-                if let Some(moved) = self.moved(*p, v).filter(|_| lays.is_none()) {
+                if lays.is_none()
+                    && let Some(moved) = self.moved(*p, v)
+                {
                     take(v, moved, body.count * one, bath);
                 }
             }
@@ -152,6 +167,7 @@ impl<'a> Sample<'a> {
                     bath,
                 );
             }
+            self.grow_all(v, common, false, out);
         }
     }
 }

@@ -67,7 +67,7 @@ impl<'a> Sample<'a> {
         &out.rates[v.place * pieces..][..pieces]
     }
 
-    /// Adds up what is wet in each vessel now.
+    /// Adds up what is wet in each vessel now, piece by piece.
     pub(crate) fn wets(&self, out: &mut Run) {
         out.wetted.clear();
         for v in self.vessels() {
@@ -97,7 +97,10 @@ impl<'a> Sample<'a> {
 
     /// What own settings would be, with what then flows: a density is held in the vessel that has least area.
     pub(crate) fn settings(&self, out: &mut Run, started: f64) -> (StageRun, f64) {
-        self.wets(out);
+        // Where all have one density the sums have grown with what was laid.
+        if self.plan.contacts || !self.stage.hung_before {
+            self.wets(out);
+        }
         let area = self.least_area(out, self.followed);
         let wanted = match self.step.drive {
             Some(PlanDrive::Density(i)) if area > 0.0 => i.si() * area,
@@ -238,8 +241,8 @@ impl<'a> Sample<'a> {
 
     /// What shows at the stage's start, and each piece's part in it.
     pub(crate) fn shows(&self, flows: f64, out: &mut Run) -> StepRun {
-        let mut density = f64::NAN;
-        let mut densest = f64::NAN;
+        // Of what is not a number none is the densest; of nothing at all this stays endless, and absent.
+        let (mut density, mut densest) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
         out.loads.clear();
         // Of no vessel and of no current there is nothing to say.
         let nothing = if self.step.vessels.is_empty() || flows.is_nan() {
@@ -247,14 +250,10 @@ impl<'a> Sample<'a> {
         } else {
             0.0
         };
-        let (mut ohmic, mut all, mut wasted) = (nothing, nothing, nothing);
+        let (mut ohmic, mut all) = (nothing, nothing);
         let mut surfaces = nothing;
         let mut growth = None;
-        let raise = |most: &mut f64, x: f64| {
-            if !x.is_nan() {
-                *most = larger(*most, x);
-            }
-        };
+        let raise = |most: &mut f64, x: f64| *most = if x > *most { x } else { *most };
         for v in self.vessels() {
             let load = self.share(v, flows, out, false);
             out.loads.push(load);
@@ -278,8 +277,6 @@ impl<'a> Sample<'a> {
                 };
                 let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
                 raise(&mut densest, b.density * thick);
-                let wire = now.body.wire.area(now.real.all);
-                wasted += now.body.count * b.share * wire / b.area;
                 // Said of the first piece.
                 growth
                     .get_or_insert_with(|| rates.layer * self.efficiency(v, b.density) * b.density);
@@ -294,7 +291,6 @@ impl<'a> Sample<'a> {
                 });
             }
         }
-        let vessels = self.step.vessels.len() as f64;
         StepRun {
             density: some(density),
             densest: some(densest),
@@ -302,10 +298,25 @@ impl<'a> Sample<'a> {
             ohmic: some(ohmic),
             volts: some(all),
             power: some(all * flows),
-            wasted: some::<Fraction>(wasted / vessels),
             bites: meter::bites(self.plan, self.step, flows, surfaces, all),
             ..StepRun::default()
         }
+    }
+
+    /// Share of the current that hanger wires take, of what shows; absent where it is not known what flows.
+    pub(crate) fn wasted(&self, out: &Run) -> Option<Fraction> {
+        let hung = self.stage.hung.iter().flatten();
+        let each = hung.map(|p| {
+            let now = &out.now[*p];
+            let Shown { flows, branch, .. } = now.shown?;
+            if flows.is_nan() {
+                return None;
+            }
+            let wire = now.body.wire.area(now.real.all);
+            Some(now.body.count * branch.share * wire / branch.area)
+        });
+        let wasted: f64 = each.sum::<Option<f64>>()?;
+        some(wasted / self.step.vessels.len() as f64)
     }
 }
 

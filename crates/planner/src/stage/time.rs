@@ -79,14 +79,10 @@ impl<'a> Sample<'a> {
             }
             // A vessel in which nothing can be waited for follows the others.
             if !self.plan.contacts && waits {
-                let each = v.hung.iter();
-                let charge: f64 = if self.plan.growth {
-                    each.map(|p| {
-                        let now = &out.now[*p];
-                        let on = now.coat(self.followed).all;
-                        now.body.count * self.charge(v, *p, on, most, out)
-                    })
-                    .sum()
+                let charge = if self.plan.growth {
+                    let layer = self.first_layer(v, out);
+                    let wetted = &out.wetted[v.nth][usize::from(self.followed)];
+                    wetted.volume(0.0, layer * most) / layer
                 } else {
                     most * load.area
                 };
