@@ -239,28 +239,31 @@ pub fn thin_at(row: Row) -> ThinAt {
     entry(row).thin_at
 }
 
-/// A row looked up once, to be read at many Wagner numbers: thinnest, thickest and inside at each column.
+/// A row looked up once, to be read at many Wagner numbers: thinnest, thickest and inside at each column, and beyond all of
+/// them.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Curve([[f64; 3]; 4]);
+pub struct Curve([[f64; 3]; 5]);
 
 impl Curve {
     /// Where no row is known.
-    pub const UNKNOWN: Self = Self([[f64::NAN; 3]; 4]);
+    pub const UNKNOWN: Self = Self([[f64::NAN; 3]; 5]);
 
     /// Of a row; a cup's stands between two computed ones.
     pub fn of(row: Row) -> Self {
         let found = |entry: &Entry| {
-            Self(core::array::from_fn(|n| {
+            core::array::from_fn(|n| {
                 let inside = entry.inside.map_or(f64::NAN, |v| v[n]);
                 [entry.min[n], entry.max[n], inside]
-            }))
+            })
         };
         let Row::Cup { depth_over_opening } = row else {
-            return found(entry(row));
+            return Self(beyond(found(entry(row))));
         };
         let place = cup_place(depth_over_opening.si());
-        let (a, b) = (found(place.shallower).0, found(place.deeper).0);
-        Self(core::array::from_fn(|n| place.between(&a[n], &b[n])))
+        let (a, b) = (found(place.shallower), found(place.deeper));
+        Self(beyond(core::array::from_fn(|n| {
+            place.between(&a[n], &b[n])
+        })))
     }
 
     /// Whether there is a row.
@@ -286,18 +289,24 @@ impl Curve {
     }
 }
 
+/// Columns with what lies beyond them: all even, where a ratio is known.
+fn beyond<const N: usize>(columns: [[f64; N]; 4]) -> [[f64; N]; 5] {
+    let [a, b, c, d] = columns;
+    [a, b, c, d, d.map(|x| if x.is_nan() { x } else { 1.0 })]
+}
+
 /// Thinnest and thickest over mean at a Wagner number: straight lines against ln Wa between the columns; above the last,
 /// the rest to 1 falls as 2 / Wa (derived); below the first, and for what is not a number, its values, marked `at_best`.
 pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
-    let along = if wagner.si().is_nan() {
-        Along(Place::First)
+    let below = wagner.si().is_nan() || wagner.si() < COLUMNS[0];
+    let along = if below {
+        Along::FIRST
     } else {
         Along::of(wagner)
     };
-    let below = along.below();
     let of = |v: &Option<[f64; 4]>| {
         v.as_ref().map(|v| {
-            let [x] = along.among(&v.map(|x| [x]));
+            let [x] = along.among(&beyond(v.map(|x| [x])));
             Ratio::from_si(x)
         })
     };
@@ -325,75 +334,60 @@ pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
     }
 }
 
-/// Where a Wagner number lies among the columns.
+/// Where a Wagner number lies among the columns: how far on the way from one to the next. Without a branch, since no
+/// processor could foretell where the next sample lies.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Along(Place);
-
-/// Between which two columns, and how far along.
-#[derive(Clone, Copy, Debug, PartialEq)]
-enum Place {
-    /// Below the first.
-    First,
-    /// Between this one and the next.
-    Between(usize, f64),
-    /// Above the last: how much of the rest to 1 is left.
-    Beyond(f64),
+pub struct Along {
+    column: usize,
+    way: f64,
 }
 
-/// Logarithms of one column over the one before: of 5, 5 and 4.
-const STEPS: [f64; 3] = [
-    1.609_437_912_434_100_3,
-    1.609_437_912_434_100_3,
-    1.386_294_361_119_890_6,
-];
-/// Logarithms of the first three columns.
-const LN_COLUMNS: [f64; 3] = [
+/// Natural logarithms of the columns.
+const LN_COLUMNS: [f64; 4] = [
     -3.912_023_005_428_146,
     -2.302_585_092_994_045_5,
     -core::f64::consts::LN_2,
+    core::f64::consts::LN_2,
+];
+/// From each to the next.
+const STEPS: [f64; 4] = [
+    1.609_437_912_434_100_3,
+    1.609_437_912_434_100_3,
+    1.386_294_361_119_890_6,
+    f64::INFINITY,
 ];
 
 impl Along {
+    /// At the first column.
+    const FIRST: Self = Self {
+        column: 0,
+        way: 0.0,
+    };
+
     /// Of a Wagner number.
     pub fn of(wagner: Ratio) -> Self {
-        let wa = wagner.si();
-        Self::between(wa, |left| libm::log(wa / COLUMNS[left]))
+        Self::of_ln(wagner, libm::log(wagner.si()))
     }
 
-    /// Of a Wagner number whose natural logarithm is at hand: the same to the last digits, without a logarithm of its own.
+    /// Of a Wagner number whose natural logarithm is at hand.
     pub fn of_ln(wagner: Ratio, ln: f64) -> Self {
-        Self::between(wagner.si(), |left| ln - LN_COLUMNS[left])
+        let wa = wagner.si();
+        let passed = |n: usize| usize::from(wa >= COLUMNS[n]);
+        let column = passed(1) + passed(2) + passed(3);
+        let between = (ln - LN_COLUMNS[column]) / STEPS[column];
+        // Beyond the last the rest to 1 falls as the Wagner number rises.
+        let beyond = 1.0 - COLUMNS[3] / wa;
+        let way = if column == 3 { beyond } else { between };
+        // What is not a number stays none.
+        let way = if way < 0.0 { 0.0 } else { way };
+        Self { column, way }
     }
 
-    fn between(wa: f64, over: impl Fn(usize) -> f64) -> Self {
-        Self(if wa >= COLUMNS[3] {
-            Place::Beyond(COLUMNS[3] / wa)
-        } else if wa < COLUMNS[0] {
-            Place::First
-        } else {
-            // What is not a number stays none.
-            let left = if wa >= COLUMNS[2] {
-                2
-            } else {
-                usize::from(wa >= COLUMNS[1])
-            };
-            Place::Between(left, over(left) / STEPS[left])
-        })
-    }
-
-    fn below(&self) -> bool {
-        self.0 == Place::First
-    }
-
-    /// Each of some values that are known at the columns.
-    fn among<const N: usize>(&self, values: &[[f64; N]; 4]) -> [f64; N] {
-        match self.0 {
-            Place::First => values[0],
-            Place::Between(left, along) => {
-                let (a, b) = (&values[left], &values[left + 1]);
-                core::array::from_fn(|n| a[n] + along * (b[n] - a[n]))
-            }
-            Place::Beyond(rest) => values[3].map(|last| 1.0 - (1.0 - last) * rest),
-        }
+    /// Each of some values that are known at the columns and beyond.
+    fn among<const N: usize>(&self, values: &[[f64; N]; 5]) -> [f64; N] {
+        // Of four places, which the compiler cannot know.
+        let column = self.column % 4;
+        let (a, b) = (&values[column], &values[column + 1]);
+        core::array::from_fn(|n| a[n] + self.way * (b[n] - a[n]))
     }
 }

@@ -54,16 +54,22 @@ impl Input {
     }
 }
 
+/// From one column of samples to the next: a power of two apart they would drive each other out of the processor's cache.
+pub(crate) const COLUMN: usize = POINTS + 8;
+
 /// The drawn values of the uncertain inputs, and the likely ones of the rest.
 pub struct Draws {
     likely: Inputs,
-    columns: Vec<(usize, [f64; POINTS])>,
+    /// The uncertain ones, by their place in the list.
+    uncertain: Vec<usize>,
+    /// The same, input by input, sample by sample.
+    columns: Vec<f64>,
 }
 
 impl Draws {
     /// The uncertain inputs, by their place in the list.
     pub fn uncertain(&self) -> impl Iterator<Item = usize> + '_ {
-        self.columns.iter().map(|(n, _)| *n)
+        self.uncertain.iter().copied()
     }
 
     /// Calls `each` with every sample in turn; the values are overwritten in place. The inputs that `held` names keep
@@ -71,7 +77,7 @@ impl Draws {
     pub fn each(&self, held: impl Fn(usize) -> bool, mut each: impl FnMut(usize, &Inputs)) {
         let mut inputs = self.likely.clone();
         for point in 0..POINTS {
-            for (n, drawn) in &self.columns {
+            for (n, drawn) in self.uncertain.iter().zip(self.columns.chunks_exact(COLUMN)) {
                 if !held(*n) {
                     inputs.values[*n] = drawn[point];
                 }
@@ -117,11 +123,16 @@ impl InputList {
 
     /// The drawn values of every uncertain input at all points.
     pub fn draws(&self) -> Draws {
+        let all = self.all.iter().enumerate();
+        let uncertain: Vec<usize> = all
+            .filter(|(_, i)| i.spread != Spread::None)
+            .map(|(n, _)| n)
+            .collect();
+        let mut columns = vec![0.0; uncertain.len() * COLUMN];
         // Many inputs have one spread: its distances are worked out once.
         let mut known: Vec<(Spread, [f64; POINTS])> = Vec::new();
-        let uncertain = self.all.iter().enumerate();
-        let uncertain = uncertain.filter(|(_, i)| i.spread != Spread::None);
-        let column = |(n, input): (usize, &Input)| {
+        for (n, column) in uncertain.iter().zip(columns.chunks_exact_mut(COLUMN)) {
+            let input = &self.all[*n];
             let (spread, likely) = (input.spread, input.likely.si);
             let of_spread = known.iter().position(|(s, _)| *s == spread);
             let of_spread = of_spread.unwrap_or_else(|| {
@@ -131,15 +142,15 @@ impl InputList {
             let distances = &known[of_spread].1;
             let variate = Variate::of(input.at.as_str());
             let (least, most) = input.bounds;
-            let drawn = core::array::from_fn(|point| {
+            for (point, value) in column[..POINTS].iter_mut().enumerate() {
                 let distance = distances[variate.rank(point)];
-                spread.off(likely, distance).clamp(least, most)
-            });
-            (n, drawn)
-        };
+                *value = spread.off(likely, distance).clamp(least, most);
+            }
+        }
         Draws {
             likely: self.likely(),
-            columns: uncertain.map(column).collect(),
+            uncertain,
+            columns,
         }
     }
 

@@ -1,8 +1,9 @@
 //! From one likely run and 512 sampled ones to ranges.
 
+use crate::inputs::COLUMN;
 use crate::plan::{MOST_METALS, Plan};
 use crate::run::{Run, run, si};
-use quantity::{POINTS, Quantity, Range, Ratio};
+use quantity::{Quantity, Range, Ratio};
 
 /// Which value of a step.
 #[derive(Clone, Copy, Debug)]
@@ -154,7 +155,7 @@ impl Ranges {
         // What is absent in the likely run is absent in every sample.
         let slots = 0..places.width;
         ranges.held = slots.filter(|n| ranges.likely[*n].is_finite()).collect();
-        let mut columns = vec![f64::NAN; ranges.held.len() * POINTS];
+        let mut columns = vec![f64::NAN; ranges.held.len() * COLUMN];
         let mut sample = Run::for_samples(plan);
         // A few samples together, so that each column is written where it was written last.
         let mut rows = vec![[f64::NAN; TOGETHER]; places.width];
@@ -165,7 +166,7 @@ impl Ranges {
                 let of = point % TOGETHER;
                 fill(&places, &sample, &mut rows, of);
                 if of + 1 == TOGETHER {
-                    let each = ranges.held.iter().zip(columns.chunks_exact_mut(POINTS));
+                    let each = ranges.held.iter().zip(columns.chunks_exact_mut(COLUMN));
                     for (slot, column) in each {
                         column[point - of..=point].copy_from_slice(&rows[*slot]);
                     }
@@ -196,8 +197,8 @@ impl Ranges {
         }
         let likely = Ratio::from_si(likely);
         let held = self.held.binary_search(&slot).ok();
-        let column = held.and_then(|n| self.columns.chunks_exact(POINTS).nth(n));
-        let found = match column.and_then(|c| c.try_into().ok()) {
+        let column = held.and_then(|n| self.columns.chunks_exact(COLUMN).nth(n));
+        let found = match column.and_then(|c| c.first_chunk()) {
             Some(samples) => Range::of_samples(likely, samples),
             None => Range::exactly(likely),
         };
