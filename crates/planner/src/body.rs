@@ -16,6 +16,8 @@ use quantity::{Fraction, Length, Quantity, Ratio, WorkArea};
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub(crate) struct Growing(pub(crate) [f64; 3]);
 
+const THIRD: f64 = 1.0 / 3.0;
+
 impl Growing {
     /// The area under a layer of `h`.
     pub(crate) fn area(&self, h: f64) -> f64 {
@@ -30,23 +32,28 @@ impl Growing {
 
     /// The volume of the next `x` of layer over one of `h`.
     pub(crate) fn volume(&self, h: f64, x: f64) -> f64 {
-        let [a, b, c] = self.0;
-        x * (a + b * (h + x / 2.0) + c * (h * h + h * x + x * x / 3.0))
+        self.from(h).first(x)
     }
 
-    /// The layer that a volume makes over one of `h`: the reverse of [`Growing::volume`].
-    pub(crate) fn layer(&self, h: f64, volume: f64) -> f64 {
-        let [_, b, c] = self.0;
-        let area = self.area(h);
+    /// The volume of the first `x` of layer.
+    pub(crate) fn first(&self, x: f64) -> f64 {
+        let [a, b, c] = self.0;
+        x * (a + x * (0.5 * b + x * (THIRD * c)))
+    }
+
+    /// The first layer that a volume makes: the reverse of [`Growing::first`].
+    pub(crate) fn layer(&self, volume: f64) -> f64 {
+        let [a, b, c] = self.0;
         // Of a quadratic, written so that a flat sheet loses nothing.
-        let b = b + 2.0 * c * h;
-        let mut x = 2.0 * volume / (area + (area * area + 2.0 * b * volume).sqrt());
+        let mut x = 2.0 * volume / (a + (a * a + 2.0 * b * volume).sqrt());
         if c > 0.0 {
-            // The cube's share is small: Newton's error is squared at every turn.
+            // The cube's share is small: the error of a turn is the cube of what it mends (Halley).
             for _ in 0..3 {
-                let over = (self.volume(h, x) - volume) / self.area(h + x);
-                x -= over;
-                if over.abs() <= 1e-8 * x {
+                let area = 1.0 / self.area(x);
+                let over = (self.first(x) - volume) * area;
+                let bend = (0.5 * b + c * x) * area;
+                x -= over + over * over * bend;
+                if over.abs() <= 1e-5 * x {
                     break;
                 }
             }

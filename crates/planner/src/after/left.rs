@@ -253,7 +253,7 @@ impl Scene<'_> {
         // The layer that so much of the metal makes, taken off from where the area has grown to.
         let on = self.had.now[p].real.all;
         let taken = |body: &Growing, volume: f64| {
-            let x = -body.layer(on, -volume);
+            let x = -body.from(on).layer(-volume);
             if x <= had.si() { x } else { had.si() }
         };
         match &self.asked.what {

@@ -40,7 +40,7 @@ impl<'a> Sample<'a> {
         }
         let layer = self.first_layer(v, out);
         let wetted = &out.wetted[v.nth][usize::from(pass.aimed)];
-        (wetted.layer(0.0, layer * charge) / layer, charge)
+        (wetted.layer(layer * charge) / layer, charge)
     }
 
     /// What is wet in a vessel grows with what lies on all its pieces, where they have one density.
@@ -85,7 +85,7 @@ impl<'a> Sample<'a> {
         let b = load.branch(now, coat.area);
         let charge = self.efficiency(v, b.density) * pass.flows * b.share * pass.seconds;
         let x = if self.plan.growth {
-            now.body.both.layer(coat.all, rates.layer * charge)
+            now.body.both.from(coat.all).layer(rates.layer * charge)
         } else {
             rates.layer * charge / b.area
         };

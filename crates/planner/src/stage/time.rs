@@ -82,7 +82,7 @@ impl<'a> Sample<'a> {
                 let charge = if self.plan.growth {
                     let layer = self.first_layer(v, out);
                     let wetted = &out.wetted[v.nth][usize::from(self.followed)];
-                    wetted.volume(0.0, layer * most) / layer
+                    wetted.first(layer * most) / layer
                 } else {
                     most * load.area
                 };
