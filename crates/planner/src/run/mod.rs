@@ -139,6 +139,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             }
             let seconds = si(now.time);
             job.lay(flows * filling, seconds, out);
+            out.stages[k] = st;
             if likely {
                 let of_stage = k * plan.pieces.len();
                 for p in stage.hung.iter().flatten() {
@@ -153,7 +154,6 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             }
             step_time += si(st.time);
             step_charge += flows * filling * seconds;
-            out.stages[k] = st;
             let last = stages.peek().is_none_or(|(_, next)| next.step != n);
             if plan.growth && last {
                 if plan.contacts {
