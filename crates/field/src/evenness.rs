@@ -224,16 +224,6 @@ pub struct Ends {
     pub inside_over_mean: Ratio,
 }
 
-impl Ends {
-    /// The same piece with points or hairs: its thickest place 1.3 times the rim. Common practice, no source.
-    pub fn on_points(self) -> Self {
-        Self {
-            max_over_mean: Ratio::from_si(self.max_over_mean.si() * 1.3),
-            ..self
-        }
-    }
-}
-
 /// Where a row's layer is thinnest.
 pub fn thin_at(row: Row) -> ThinAt {
     entry(row).thin_at
@@ -264,6 +254,11 @@ impl Curve {
         Self(beyond(core::array::from_fn(|n| {
             place.between(&a[n], &b[n])
         })))
+    }
+
+    /// The same on a piece with points or hairs: its thickest place 1.3 times the rim. Common practice, no source.
+    pub fn on_points(self) -> Self {
+        Self(self.0.map(|[min, max, inside]| [min, max * 1.3, inside]))
     }
 
     /// Whether there is a row.

@@ -1,8 +1,9 @@
 //! What a bath makes of a density: the share of it that moves metal, and how evenly.
 
-use crate::inputs::Inputs;
+use crate::body::Body;
+use crate::inputs::{InputId, Inputs};
 use crate::plan::{PlanBath, PlanPiece};
-use crate::run::si;
+use crate::run::{Rates, si};
 use chemistry::efficiency::at;
 use chemistry::kinetics;
 use field::{Along, Curve, Ends, Row, wagner};
@@ -24,6 +25,16 @@ pub fn reach(bath: &PlanBath, inputs: &Inputs, i: CurrentDensity) -> Option<Leng
     Some(kinetics::evenness_length(kappa, bath.slope?.value, i) * factor.si())
 }
 
+/// How a piece grows by its row of the table; unknown without one.
+pub(crate) fn curve(piece: &PlanPiece, row: Option<Row>) -> Curve {
+    let curve = row.map_or(Curve::UNKNOWN, Curve::of);
+    if piece.pointed {
+        curve.on_points()
+    } else {
+        curve
+    }
+}
+
 /// How evenly a piece of this scale grows where the bath evens out so far: from its row of the table by its Wagner number.
 pub fn spread_on(
     piece: &PlanPiece,
@@ -32,56 +43,59 @@ pub fn spread_on(
     reach: Option<Length>,
 ) -> Option<(Ratio, Ends)> {
     let wa = wagner(reach?, scale);
-    let found = Curve::of(row?).ends(&Along::of(wa));
-    Some((
-        wa,
-        if piece.pointed {
-            found.on_points()
-        } else {
-            found
-        },
-    ))
+    Some((wa, curve(piece, Some(row?)).ends(&Along::of(wa))))
 }
 
-/// How far a bath evens out, worked out once for pieces of one density.
-pub(crate) struct Reaches {
+/// How evenly a bath lays metal with one set of values: worked out once for pieces of one density.
+pub(crate) struct Reaches<'a> {
+    bath: &'a PlanBath,
+    inputs: &'a Inputs,
+    batch: f64,
     density: f64,
     reach: f64,
     ln: f64,
 }
 
-impl Reaches {
-    pub(crate) fn new() -> Self {
+impl<'a> Reaches<'a> {
+    pub(crate) fn new(bath: &'a PlanBath, inputs: &'a Inputs) -> Self {
         Self {
+            bath,
+            inputs,
+            batch: bath.batch.map_or(1.0, |id| inputs.get::<Ratio>(id).si()),
             density: f64::NAN,
             reach: f64::NAN,
             ln: f64::NAN,
         }
     }
 
-    /// At a density, with its natural logarithm; not numbers where it is not known.
+    /// The Wagner number of a piece at a density; not a number where it is not known.
     #[inline]
-    pub(crate) fn at(&mut self, bath: &PlanBath, inputs: &Inputs, density: f64) -> (f64, f64) {
+    pub(crate) fn wagner(&mut self, density: f64, body: &Body) -> (f64, Along) {
         if density != self.density {
             self.density = density;
-            self.reach = si(reach(bath, inputs, CurrentDensity::from_si(density)));
+            let i = CurrentDensity::from_si(density);
+            self.reach = si(reach(self.bath, self.inputs, i));
             self.ln = libm::log(self.reach);
         }
-        (self.reach, self.ln)
+        let wa = wagner(Length::from_si(self.reach), Length::from_si(body.scale));
+        (wa.si(), Along::of_ln(wa, self.ln - body.ln_scale))
     }
-}
 
-/// Thinnest over mean: the person's own ratio, or the `table`'s with what a thin finish varies by. No exponent of the
-/// efficiency is counted on here: a thinnest place is kept on the safe side. Not a number where none is known.
-#[inline]
-pub(crate) fn thin_over_mean(
-    piece: &PlanPiece,
-    bath: &PlanBath,
-    inputs: &Inputs,
-    table: f64,
-) -> f64 {
-    match piece.own_ratio {
-        Some(own) => inputs.get::<Ratio>(own).si(),
-        None => table * bath.batch.map_or(1.0, |id| inputs.get::<Ratio>(id).si()),
+    /// Thinnest over mean of a piece at a density; not a number where it is not known.
+    // For each piece at every stage of every sample: the call would cost half as much as what it does.
+    #[inline(always)]
+    pub(crate) fn thin_ratio(&mut self, density: f64, body: &Body, rates: &Rates) -> f64 {
+        let (_, along) = self.wagner(density, body);
+        self.thin_over_mean(rates.own_ratio, rates.curve.thinnest(&along).si())
+    }
+
+    /// Thinnest over mean: the person's `own` ratio, or the `table`'s with what a thin finish varies by. No exponent of the
+    /// efficiency is counted on here: a thinnest place is kept on the safe side. Not a number where none is known.
+    #[inline]
+    pub(crate) fn thin_over_mean(&self, own: Option<InputId>, table: f64) -> f64 {
+        match own {
+            Some(own) => self.inputs.get::<Ratio>(own).si(),
+            None => table * self.batch,
+        }
     }
 }

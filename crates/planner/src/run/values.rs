@@ -1,6 +1,8 @@
 //! What one run gives, and what stands in it while it runs.
 
 use crate::body::{Body, Growing};
+use crate::even::curve;
+use crate::inputs::InputId;
 use crate::moved::Moved;
 use crate::plan::{MOST_METALS, Plan};
 use crate::share::{Branch, Load};
@@ -333,17 +335,21 @@ pub(crate) struct Rates {
     pub(crate) density: f64,
     /// How it spreads.
     pub(crate) curve: Curve,
+    /// The person's own thinnest over mean.
+    pub(crate) own_ratio: Option<InputId>,
 }
 
 impl Rates {
     pub(super) fn of(plan: &Plan, piece: usize, bath: usize) -> Self {
         let moved = plan.moved(piece, bath);
         let read = |read: fn(&Moved) -> f64| moved.map_or(f64::NAN, read);
-        let row = plan.pieces[piece].rows.get(bath).copied().flatten();
+        let piece = &plan.pieces[piece];
+        let row = piece.rows.get(bath).copied().flatten();
         Self {
             layer: read(Moved::layer_per_charge),
             density: read(|m| m.density.si()),
-            curve: row.map_or(Curve::UNKNOWN, Curve::of),
+            curve: curve(piece, row),
+            own_ratio: piece.own_ratio,
         }
     }
 }

@@ -103,7 +103,7 @@ impl<'a> Sample<'a> {
         for v in self.vessels() {
             let load = self.share(v, flows, out, true);
             let (common, _) = self.common_charge(v, &load, pass, out);
-            let mut reaches = Reaches::new();
+            let mut reaches = Reaches::new(v.bath, self.inputs);
             let rates = &out.rates[v.place * self.plan.pieces.len()..];
             for p in v.hung {
                 let (now, rates) = (&mut out.now[*p], &rates[*p]);
@@ -111,7 +111,7 @@ impl<'a> Sample<'a> {
                 // Nothing laid is nothing at every place, however uneven.
                 if thinnest && x != 0.0 {
                     let i = load.branch(now, now.aimed.area).density;
-                    let ratio = self.thin_ratio(*p, v, i, &mut reaches, now, rates);
+                    let ratio = reaches.thin_ratio(i, &now.body, rates);
                     now.aimed.thin += x * ratio;
                 }
                 now.aimed.grow(x, rates.density, &now.body);

@@ -4,17 +4,16 @@ mod lay;
 mod time;
 
 use crate::bench;
-use crate::body::{Body, Growing};
+use crate::body::Growing;
 use crate::cover;
-use crate::even::{Reaches, efficiency, thin_over_mean};
+use crate::even::{Reaches, efficiency};
 use crate::inputs::Inputs;
 use crate::meter;
 use crate::moved::Moved;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep};
 use crate::run::{Coat, Kept, PieceNow, Rates, Run, Shown, StageRun, StepRun, si, some};
 use crate::share::{Load, by_contacts, volts};
-use field::{Along, wagner};
-use quantity::{Current, CurrentDensity, Fraction, Length, Quantity, Voltage};
+use quantity::{Current, CurrentDensity, Fraction, Quantity, Voltage};
 
 /// One stage of a step with one set of values.
 pub(crate) struct Sample<'a> {
@@ -215,31 +214,6 @@ impl<'a> Sample<'a> {
         si(efficiency(v.bath, self.inputs, i))
     }
 
-    /// Thinnest over mean of a piece at a density; not a number where it is not known.
-    // For each piece at every stage of every sample: the call would cost half as much as what it does.
-    #[inline(always)]
-    fn thin_ratio(
-        &self,
-        p: usize,
-        v: Vessel,
-        i: f64,
-        reaches: &mut Reaches,
-        now: &PieceNow,
-        rates: &Rates,
-    ) -> f64 {
-        let along = self.wagner(v, i, reaches, &now.body).1;
-        let table = rates.curve.thinnest(&along).si();
-        thin_over_mean(&self.plan.pieces[p], v.bath, self.inputs, table)
-    }
-
-    /// The Wagner number of a piece at a density; not a number where it is not known.
-    #[inline]
-    fn wagner(&self, v: Vessel, i: f64, reaches: &mut Reaches, body: &Body) -> (f64, Along) {
-        let (reach, ln_reach) = reaches.at(v.bath, self.inputs, i);
-        let wa = wagner(Length::from_si(reach), Length::from_si(body.scale));
-        (wa.si(), Along::of_ln(wa, ln_reach - body.ln_scale))
-    }
-
     /// What shows at the stage's start, and each piece's part in it.
     pub(crate) fn shows(&self, flows: f64, out: &mut Run) -> StepRun {
         // Of what is not a number none is the densest; of nothing at all this stays endless, and absent.
@@ -263,19 +237,13 @@ impl<'a> Sample<'a> {
             ohmic += own;
             all += whole;
             surfaces += surface(v.bath, self.inputs);
-            let mut reaches = Reaches::new();
+            let mut reaches = Reaches::new(v.bath, self.inputs);
             let rates = &out.rates[v.place * self.plan.pieces.len()..];
             for p in v.hung {
                 let (now, rates) = (&mut out.now[*p], &rates[*p]);
                 let b = load.branch(now, now.real.area);
-                let piece = &self.plan.pieces[*p];
-                let (wa, along) = self.wagner(v, b.density, &mut reaches, &now.body);
+                let (wa, along) = reaches.wagner(b.density, &now.body);
                 let even = rates.curve.ends(&along);
-                let even = if piece.pointed {
-                    even.on_points()
-                } else {
-                    even
-                };
                 let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
                 raise(&mut densest, b.density * thick);
                 // Said of the first piece.
@@ -286,7 +254,7 @@ impl<'a> Sample<'a> {
                     branch: b,
                     bath: v.place,
                     wagner: if rates.curve.is_known() { wa } else { f64::NAN },
-                    thin: thin_over_mean(piece, v.bath, self.inputs, thin),
+                    thin: reaches.thin_over_mean(rates.own_ratio, thin),
                     thick,
                     inside: even.inside_over_mean.si(),
                 });

@@ -43,7 +43,7 @@ impl<'a> Sample<'a> {
             // Effective charge by area that is left for the one that lacks most.
             let mut most = f64::NAN;
             let mut waits = false;
-            let mut reaches = Reaches::new();
+            let mut reaches = Reaches::new(v.bath, self.inputs);
             for p in v.hung {
                 let now = &out.now[*p];
                 let coat = *now.coat(self.followed);
@@ -52,8 +52,7 @@ impl<'a> Sample<'a> {
                     PlanUntil::Mean(t) => t.si() - coat.mean,
                     PlanUntil::Thinnest(t) => {
                         let rates = &self.rates(v, out)[*p];
-                        let i = b.density;
-                        (t.si() - coat.thin) / self.thin_ratio(*p, v, i, &mut reaches, now, rates)
+                        (t.si() - coat.thin) / reaches.thin_ratio(b.density, &now.body, rates)
                     }
                     PlanUntil::Depth(d) => {
                         groove::flat_for(&self.plan.pieces[*p], self.inputs, d).si() - coat.mean

@@ -2,7 +2,7 @@
 
 use super::{Writer, density_source};
 use crate::body::scale;
-use crate::even::{efficiency, reach, spread_on, thin_over_mean};
+use crate::even::{Reaches, efficiency, reach, spread_on};
 use crate::groove;
 use crate::inputs::InputId;
 use crate::path::FieldPath;
@@ -276,7 +276,7 @@ impl Writer<'_> {
                 &sources,
             );
         }
-        let ratio = some(thin_over_mean(piece, bath, self.inputs, table));
+        let ratio = some(Reaches::new(bath, self.inputs).thin_over_mean(piece.own_ratio, table));
         if let Some::<Ratio>(ratio) = ratio {
             let sources: &[Source] = if piece.own_ratio.is_some() {
                 &[]
