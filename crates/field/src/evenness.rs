@@ -329,8 +329,8 @@ pub fn evenness(row: Row, wagner: Ratio) -> Evenness {
     }
 }
 
-/// Where a Wagner number lies among the columns: how far on the way from one to the next. Without a branch, since no
-/// processor could foretell where the next sample lies.
+/// Where a Wagner number lies among the columns: how far on the way from one to the next. Which column is found without a
+/// branch, since no processor could foretell where the next sample lies.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Along {
     column: usize,
@@ -344,12 +344,12 @@ const LN_COLUMNS: [f64; 4] = [
     -core::f64::consts::LN_2,
     core::f64::consts::LN_2,
 ];
-/// From each to the next.
-const STEPS: [f64; 4] = [
-    1.609_437_912_434_100_3,
-    1.609_437_912_434_100_3,
-    1.386_294_361_119_890_6,
-    f64::INFINITY,
+/// One over the way from each to the next; beyond the last there is none.
+const PER_STEP: [f64; 4] = [
+    1.0 / 1.609_437_912_434_100_3,
+    1.0 / 1.609_437_912_434_100_3,
+    1.0 / 1.386_294_361_119_890_6,
+    0.0,
 ];
 
 impl Along {
@@ -361,18 +361,20 @@ impl Along {
 
     /// Of a Wagner number.
     pub fn of(wagner: Ratio) -> Self {
-        Self::of_ln(wagner, libm::log(wagner.si()))
+        Self::of_ln(libm::log(wagner.si()))
     }
 
-    /// Of a Wagner number whose natural logarithm is at hand.
-    pub fn of_ln(wagner: Ratio, ln: f64) -> Self {
-        let wa = wagner.si();
-        let passed = |n: usize| usize::from(wa >= COLUMNS[n]);
+    /// Of a Wagner number's natural logarithm.
+    pub fn of_ln(ln: f64) -> Self {
+        let passed = |n: usize| usize::from(ln >= LN_COLUMNS[n]);
         let column = passed(1) + passed(2) + passed(3);
-        let between = (ln - LN_COLUMNS[column]) / STEPS[column];
-        // Beyond the last the rest to 1 falls as the Wagner number rises.
-        let beyond = 1.0 - COLUMNS[3] / wa;
-        let way = if column == 3 { beyond } else { between };
+        let over = ln - LN_COLUMNS[column];
+        let way = if column == 3 {
+            // The rest to 1 falls as the Wagner number rises.
+            1.0 - libm::exp(-over)
+        } else {
+            over * PER_STEP[column]
+        };
         // What is not a number stays none.
         let way = if way < 0.0 { 0.0 } else { way };
         Self { column, way }

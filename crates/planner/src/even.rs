@@ -68,24 +68,29 @@ impl<'a> Reaches<'a> {
         }
     }
 
-    /// The Wagner number of a piece at a density; not a number where it is not known.
-    #[inline]
-    pub(crate) fn wagner(&mut self, density: f64, body: &Body) -> (f64, Along) {
+    /// How far the bath evens out at a density; not a number where it is not known.
+    pub(crate) fn at(&mut self, density: f64) -> f64 {
         if density != self.density {
             self.density = density;
             let i = CurrentDensity::from_si(density);
             self.reach = si(reach(self.bath, self.inputs, i));
             self.ln = libm::log(self.reach);
         }
-        let wa = wagner(Length::from_si(self.reach), Length::from_si(body.scale));
-        (wa.si(), Along::of_ln(wa, self.ln - body.ln_scale))
+        self.reach
+    }
+
+    /// Where a piece stands in the table at a density.
+    #[inline]
+    pub(crate) fn along(&mut self, density: f64, body: &Body) -> Along {
+        self.at(density);
+        Along::of_ln(self.ln - body.ln_scale)
     }
 
     /// Thinnest over mean of a piece at a density; not a number where it is not known.
     // For each piece at every stage of every sample: the call would cost half as much as what it does.
     #[inline(always)]
     pub(crate) fn thin_ratio(&mut self, density: f64, body: &Body, rates: &Rates) -> f64 {
-        let (_, along) = self.wagner(density, body);
+        let along = self.along(density, body);
         self.thin_over_mean(rates.own_ratio, rates.curve.thinnest(&along).si())
     }
 

@@ -23,6 +23,8 @@ pub(crate) struct Load {
     pub(crate) current: f64,
     /// Wetted area of all in it.
     pub(crate) area: f64,
+    /// One over that.
+    per_area: f64,
     /// Mean density.
     pub(crate) density: f64,
     /// Volts that contacts and leads take.
@@ -34,10 +36,12 @@ pub(crate) struct Load {
 impl Load {
     /// Of so much wetted area, where contacts and leads do not count.
     pub(crate) fn by_area(area: f64, current: f64) -> Self {
+        let per_area = 1.0 / area;
         Self {
             current,
             area,
-            density: current / area,
+            per_area,
+            density: current * per_area,
             links: 0.0,
             by_area: true,
         }
@@ -49,7 +53,7 @@ impl Load {
             return now.branch;
         }
         Branch {
-            share: area / self.area,
+            share: area * self.per_area,
             area,
             density: self.density,
         }

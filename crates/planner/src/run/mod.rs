@@ -14,7 +14,7 @@ use crate::plan::Plan;
 use crate::share::Branch;
 use crate::stage::Sample;
 use crate::{balance, cover, groove};
-use field::thin_at;
+use field::{thin_at, wagner};
 use quantity::{Length, Quantity, WorkArea};
 
 impl Run {
@@ -211,9 +211,11 @@ fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
             slot.share = some(shown.branch.share);
             slot.current = some(shown.flows * shown.branch.share);
             slot.density = some(shown.branch.density);
-            slot.wagner = some(shown.wagner);
-            let row = piece.rows[shown.bath].filter(|_| slot.wagner.is_some());
-            slot.thin_at = row.map(thin_at);
+            if let Some(row) = piece.rows[shown.bath] {
+                let scale = Length::from_si(out.now[p].body.scale);
+                slot.wagner = some(wagner(Length::from_si(shown.reach), scale).si());
+                slot.thin_at = slot.wagner.map(|_| thin_at(row));
+            }
         }
         let all = match &out.layers[p * plan.layers..(p + 1) * plan.layers] {
             [one] => *one,

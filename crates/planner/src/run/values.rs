@@ -250,8 +250,8 @@ pub(crate) struct Shown {
     pub(crate) branch: Branch,
     /// Place of the vessel's bath.
     pub(crate) bath: usize,
-    /// Not a number where it is not known, as those below.
-    pub(crate) wagner: f64,
+    /// How far the bath evened out; not a number where it is not known, as those below.
+    pub(crate) reach: f64,
     /// Thinnest over mean, the person's own ratio and what a thin finish varies by counted.
     pub(crate) thin: f64,
     /// Thickest over mean.

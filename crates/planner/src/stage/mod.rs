@@ -242,8 +242,7 @@ impl<'a> Sample<'a> {
             for p in v.hung {
                 let (now, rates) = (&mut out.now[*p], &rates[*p]);
                 let b = load.branch(now, now.real.area);
-                let (wa, along) = reaches.wagner(b.density, &now.body);
-                let even = rates.curve.ends(&along);
+                let even = rates.curve.ends(&reaches.along(b.density, &now.body));
                 let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
                 raise(&mut densest, b.density * thick);
                 // Said of the first piece.
@@ -253,7 +252,7 @@ impl<'a> Sample<'a> {
                     flows,
                     branch: b,
                     bath: v.place,
-                    wagner: if rates.curve.is_known() { wa } else { f64::NAN },
+                    reach: reaches.at(b.density),
                     thin: reaches.thin_over_mean(rates.own_ratio, thin),
                     thick,
                     inside: even.inside_over_mean.si(),
