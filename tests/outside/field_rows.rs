@@ -186,14 +186,27 @@ fn any_row() -> impl Strategy<Value = Row> {
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(4000))]
 
-    /// A row looked up once and read with a logarithm at hand says what the whole table says.
+    /// A row looked up once and read with a logarithm at hand says what the whole table says: between its columns a straight
+    /// line against ln Wa, beyond the last the rest to 1 falls as 2 / Wa, before the first nothing changes.
     #[test]
     fn a_curve_reads_like_the_table(wa in any_wagner(), depth in any_depth()) {
+        let columns = [0.02, 0.1, 0.5, 2.0];
         let cup = Row::Cup { depth_over_opening: Ratio::of_si(depth) };
         for row in Row::ALL.iter().chain([&cup]) {
             let whole = at(*row, wa);
+            let thinnest = |n: usize| at(*row, columns[n]).min_over_mean.si();
+            let expected = match columns.iter().rposition(|c| wa >= *c) {
+                None => thinnest(0),
+                Some(3) => 1.0 - (1.0 - thinnest(3)) * 2.0 / wa,
+                Some(n) => {
+                    let step = libm::log(columns[n + 1] / columns[n]);
+                    let way = libm::log(wa / columns[n]) / step;
+                    thinnest(n) * (1.0 - way) + thinnest(n + 1) * way
+                }
+            };
+            prop_assert!((whole.min_over_mean.si() - expected).abs() < 1e-13, "{row:?} at {wa}");
             let curve = Curve::of(*row);
-            let along = Along::of_ln(Ratio::of_si(wa), libm::log(wa));
+            let along = Along::of_ln(libm::log(wa));
             let ends = curve.ends(&along);
             let pairs = [
                 (Some(ends.min_over_mean), Some(whole.min_over_mean)),
