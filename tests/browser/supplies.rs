@@ -2,11 +2,12 @@
 
 use crate::driver::Browser;
 use crate::plates::{before, near, pick, plate, set, until_says, until_set};
+use serde_json::json;
 
 /// Presses the way out whose words hold a text, by keyboard as by finger.
 async fn try_way(browser: &Browser, holds: &str) {
     let find = format!(
-        "[...document.querySelectorAll('.ways button')].find(e => e.innerText.replace(/\\s+/g, ' ').includes('{holds}'))"
+        "[...document.querySelectorAll('.ways:not([inert]) button')].find(e => e.innerText.replace(/\\s+/g, ' ').includes('{holds}'))"
     );
     browser.until(&format!("{find} !== undefined")).await;
     browser.eval(&format!("{find}.focus()")).await;
@@ -77,6 +78,36 @@ async fn a_thief_is_hung_by_a_tap_and_taken_off_again() {
 }
 
 #[tokio::test]
+async fn ways_out_keep_their_place_while_the_next_ones_are_worked_out() {
+    let browser = plate(&[
+        ("pieces/p1/extent/area/one_side", "5.2"),
+        ("supply/constant_current/display_step", "10"),
+    ])
+    .await;
+    browser
+        .until("document.querySelector('.ways:not([inert])')?.innerText.includes('52')")
+        .await;
+    browser
+        .eval(
+            "(() => { window.gone = window.waited = false;
+               const look = () => {
+                 gone ||= document.querySelector('.ways') === null;
+                 waited ||= document.querySelector('.ways[inert]') !== null;
+               };
+               new MutationObserver(look).observe(document.body,
+                 { childList: true, subtree: true, attributes: true });
+               const field = document.getElementById('pieces/p1/extent/area/one_side');
+               field.value = '5.3';
+               field.dispatchEvent(new InputEvent('input', { bubbles: true })); })()",
+        )
+        .await;
+    browser
+        .until("document.querySelector('.ways:not([inert])')?.innerText.includes('53')")
+        .await;
+    assert_eq!(browser.eval("[gone, waited]").await, json!([false, true]));
+}
+
+#[tokio::test]
 async fn a_supply_that_is_too_small_has_ways_out_with_their_own_numbers() {
     // Four times 10 cm2 at 1 A/dm2 want 400 mA, the supply gives 200.
     let browser = plate(&[
@@ -94,7 +125,7 @@ async fn a_supply_that_is_too_small_has_ways_out_with_their_own_numbers() {
     );
     // Two at once get 1 A/dm2: 25.94 / 12.97 = 2 h a batch.
     browser
-        .until("document.querySelectorAll('.ways button').length > 0")
+        .until("document.querySelectorAll('.ways:not([inert]) button').length > 0")
         .await;
     let ways = browser.text(".ways").await;
     assert!(ways.contains("2 at once"), "{ways}");

@@ -342,10 +342,10 @@ pub fn focus_in_place(on: &NodeRef) {
     }
 }
 
-/// The ways out of what holds a job back. Worked out after the page was painted and the person has paused; another job
-/// drops them.
+/// The ways out of what holds a job back, and whether they are of this very job. Worked out after the page was painted and
+/// the person has paused; until then those of the job before keep their place, so that nothing jumps while typing.
 #[hook]
-pub fn use_ways(job: &Rc<Job>, held_back: bool) -> Rc<Vec<WayOut>> {
+pub fn use_ways(job: &Rc<Job>, held_back: bool) -> (Rc<Vec<WayOut>>, bool) {
     let found = use_state_eq(|| None::<Found>);
     {
         let found = found.clone();
@@ -372,8 +372,8 @@ pub fn use_ways(job: &Rc<Job>, held_back: bool) -> Rc<Vec<WayOut>> {
         });
     }
     match &*found {
-        Some(Found(of, ways)) if Rc::ptr_eq(of, job) => ways.clone(),
-        _ => Rc::default(),
+        Some(Found(of, ways)) => (ways.clone(), Rc::ptr_eq(of, job)),
+        None => Default::default(),
     }
 }
 

@@ -207,6 +207,14 @@ fn counters(ask: &Ask) -> Vec<(&'static str, &'static str)> {
     ids.iter().map(|id| (*id, words::material(id))).collect()
 }
 
+/// A value in the unit its field asks for: a share in per cent.
+fn usual(value: AnyQuantity) -> String {
+    match value.key_unit {
+        "frac" => number::in_symbol(value, "%", 3),
+        _ => number::any(value),
+    }
+}
+
 /// `here`: its own field stands in it and nowhere else.
 fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed], here: bool) -> Html {
     let address = used.at.as_str();
@@ -216,13 +224,13 @@ fn input(ask: &Ask, used: &InputUsed, narrowed: &[Narrowed], here: bool) -> Html
     let value = match used.value.key_unit {
         "ratio" if address.ends_with("/extent") => String::new(),
         _ if address.ends_with("/display_step") => String::new(),
-        _ => number::any(used.value),
+        _ => usual(used.value),
     };
     let from = match used.origin {
         Origin::Given => words::GIVEN.to_owned(),
         Origin::Assumed => words::ASSUMED.to_owned(),
         Origin::Catalogue(source) => {
-            let end = |si| number::any(AnyQuantity { si, ..used.value });
+            let end = |si| usual(AnyQuantity { si, ..used.value });
             let band = used.band.map(|(low, high)| (end(low), end(high)));
             words::usual(&working::source(source), band)
         }

@@ -68,7 +68,7 @@ pub struct LimitsProps {
 #[component]
 pub fn Limits(props: &LimitsProps) -> Html {
     let LimitsProps { shown, ask, job } = props;
-    let ways = use_ways(job, !shown.answer.limits.is_empty());
+    let (ways, of_job) = use_ways(job, !shown.answer.limits.is_empty());
     let tried = ask.state.has_tried();
     let (all, undo) = (use_node_ref(), use_node_ref());
     let was = use_mut_ref(|| false);
@@ -91,7 +91,7 @@ pub fn Limits(props: &LimitsProps) -> Html {
                 </div>
             }
             for same in grouped(shown) {
-                { limit(shown, ask, &ways, &same) }
+                { limit(shown, ask, &ways, of_job, &same) }
             }
         </div>
     }
@@ -100,7 +100,8 @@ pub fn Limits(props: &LimitsProps) -> Html {
 /// How many ways out of one limit stand on the page: the nearest at hand.
 const MOST: usize = 4;
 
-fn limit(shown: &Shown, ask: &Ask, ways: &[WayOut], same: &[&Limit]) -> Html {
+/// Ways that are not `of_job` cannot be tapped.
+fn limit(shown: &Shown, ask: &Ask, ways: &[WayOut], of_job: bool, same: &[&Limit]) -> Html {
     let (statement, then) = statement(shown, same);
     let lifts = |w: &&WayOut| {
         same.first()
@@ -112,7 +113,7 @@ fn limit(shown: &Shown, ask: &Ask, ways: &[WayOut], same: &[&Limit]) -> Html {
         <>
             { note(Weight::Look, &statement, &then) }
             if !buttons.is_empty() {
-                <ul class="ways" aria-label={said_of::WAYS}>{ buttons }</ul>
+                <ul class="ways" aria-label={said_of::WAYS} inert={!of_job}>{ buttons }</ul>
             }
         </>
     }
