@@ -37,5 +37,7 @@ return (async () => {
     await frames();
   }
   await frames();
+  // What is still being worked out cannot be tapped, nor take the focus.
+  await there(() => !document.querySelector("#app [inert]"), "all worked out");
   return true;
 })();
