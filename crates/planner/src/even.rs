@@ -68,15 +68,18 @@ impl<'a> Reaches<'a> {
         }
     }
 
-    /// How far the bath evens out at a density; not a number where it is not known.
-    pub(crate) fn at(&mut self, density: f64) -> f64 {
+    /// How far the bath evens out at the density that was asked for last; not a number where it is not known.
+    pub(crate) fn reach(&self) -> f64 {
+        self.reach
+    }
+
+    fn at(&mut self, density: f64) {
         if density != self.density {
             self.density = density;
             let i = CurrentDensity::from_si(density);
             self.reach = si(reach(self.bath, self.inputs, i));
             self.ln = libm::log(self.reach);
         }
-        self.reach
     }
 
     /// Where a piece stands in the table at a density.

@@ -28,7 +28,7 @@ impl FieldPath {
         } else if self.0.is_empty() {
             Self(name.to_owned())
         } else {
-            Self(format!("{}/{name}", self.0))
+            Self([&self.0, "/", name].concat())
         }
     }
 

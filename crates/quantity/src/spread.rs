@@ -178,14 +178,23 @@ fn span(samples: &[f64; POINTS]) -> (f64, f64, bool) {
     )
 }
 
-/// Which of eight bytes are `byte`, as the index of each.
-fn places(eight: [u8; 8], byte: u8) -> impl Iterator<Item = usize> {
+/// Calls `each` with the samples of one bin.
+fn of_bin(bins: &[u8; POINTS], samples: &[f64; POINTS], bin: u8, mut each: impl FnMut(f64)) {
     const ONES: u64 = 0x0101_0101_0101_0101;
     const TOPS: u64 = ONES << 7;
-    let differ = u64::from_le_bytes(eight) ^ (ONES * u64::from(byte));
-    // Most often none is, which is seen of all eight together.
-    let some = differ.wrapping_sub(ONES) & !differ & TOPS != 0;
-    (0..if some { 8 } else { 0 }).filter(move |n| eight[*n] == byte)
+    let eights = bins.as_chunks::<8>().0.iter();
+    for (eight, of_eight) in eights.zip(samples.as_chunks::<8>().0) {
+        let differ = u64::from_le_bytes(*eight) ^ (ONES * u64::from(bin));
+        // Most often none is of this bin, which is seen of all eight together.
+        if differ.wrapping_sub(ONES) & !differ & TOPS == 0 {
+            continue;
+        }
+        for (one, sample) in eight.iter().zip(of_eight) {
+            if *one == bin {
+                each(*sample);
+            }
+        }
+    }
 }
 
 /// The outermost values but [`TAIL`] on both sides.
@@ -197,11 +206,12 @@ fn ends(samples: &[f64; POINTS]) -> (f64, f64) {
     let scale = (BINS - 1) as f64 / (most - least);
     // Too wide or too narrow to be binned, or not all of them numbers.
     if !(scale > 0.0 && scale.is_finite() && numbers) {
-        let all = || samples.iter().copied();
-        return (
-            end(all(), TAIL, Ordering::Less),
-            end(all(), TAIL, Ordering::Greater),
-        );
+        let end = |outward| {
+            let mut tail = Tail::new(TAIL, outward);
+            samples.iter().for_each(|x| tail.see(*x));
+            tail.end()
+        };
+        return (end(Ordering::Less), end(Ordering::Greater));
     }
     // A bin holds no lower value than the one before: only two of them have to be looked into.
     let mut bins = [0u8; POINTS];
@@ -215,11 +225,9 @@ fn ends(samples: &[f64; POINTS]) -> (f64, f64) {
         let mut before = 0;
         for bin in outside_in {
             if before + counts[bin] > TAIL {
-                let (eights, _) = bins.as_chunks::<8>();
-                let found = eights.iter().enumerate().flat_map(|(n, eight)| {
-                    places(*eight, bin as u8).map(move |place| samples[8 * n + place])
-                });
-                return end(found, TAIL - before, outward);
+                let mut tail = Tail::new(TAIL - before, outward);
+                of_bin(&bins, samples, bin as u8, |x| tail.see(x));
+                return tail.end();
             }
             before += counts[bin];
         }
@@ -231,27 +239,48 @@ fn ends(samples: &[f64; POINTS]) -> (f64, f64) {
     )
 }
 
-/// The outermost value but `but` on the side that `outward` names, of at least one more.
+/// Finds the outermost value but `but` on the side that `outward` names, of at least one more.
 ///
 /// The standard library's own selection takes many times as long where that is built for size, as in the page.
-fn end(samples: impl Iterator<Item = f64>, but: usize, outward: Ordering) -> f64 {
-    // The outermost so far, from the outside in.
-    let mut tail = [0.0; TAIL + 1];
-    for (seen, sample) in samples.enumerate() {
-        let mut at = seen;
-        if seen > but {
-            if sample.total_cmp(&tail[but]) != outward {
-                continue;
-            }
-            at = but;
+struct Tail {
+    but: usize,
+    outward: Ordering,
+    /// The outermost so far, from the outside in.
+    outermost: [f64; TAIL + 1],
+    seen: usize,
+}
+
+impl Tail {
+    fn new(but: usize, outward: Ordering) -> Self {
+        Self {
+            but,
+            outward,
+            outermost: [0.0; TAIL + 1],
+            seen: 0,
         }
-        while at > 0 && sample.total_cmp(&tail[at - 1]) == outward {
+    }
+
+    fn see(&mut self, sample: f64) {
+        let tail = &mut self.outermost;
+        let mut at = self.seen;
+        if at > self.but {
+            if sample.total_cmp(&tail[self.but]) != self.outward {
+                return;
+            }
+            at = self.but;
+        } else {
+            self.seen += 1;
+        }
+        while at > 0 && sample.total_cmp(&tail[at - 1]) == self.outward {
             tail[at] = tail[at - 1];
             at -= 1;
         }
         tail[at] = sample;
     }
-    tail[but]
+
+    fn end(&self) -> f64 {
+        self.outermost[self.but]
+    }
 }
 
 /// As a map whose keys end in the unit: `{"likely_m": .., "low_m": .., "high_m": ..}`.

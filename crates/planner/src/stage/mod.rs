@@ -252,7 +252,7 @@ impl<'a> Sample<'a> {
                     flows,
                     branch: b,
                     bath: v.place,
-                    reach: reaches.at(b.density),
+                    reach: reaches.reach(),
                     thin: reaches.thin_over_mean(rates.own_ratio, thin),
                     thick,
                     inside: even.inside_over_mean.si(),
