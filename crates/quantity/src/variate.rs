@@ -1,29 +1,45 @@
 //! The fixed sample points. Every uncertain input has one variate, named by its address, so that two results that share
 //! an input move together and the same job always gives the same range.
 
+use std::cell::RefCell;
+use std::rc::Rc;
+
 /// How many points a range is made of.
 pub const POINTS: usize = 512;
+
+/// How many shuffles are kept.
+const MOST_KEPT: usize = 256;
+
+thread_local! {
+    /// Shuffles that were made already, by their seed, in its order: one question after the other has the same inputs, and
+    /// shuffling them anew would cost a twentieth of an answer.
+    static KEPT: RefCell<Vec<(u64, Rc<[u16; POINTS]>)>> = const { RefCell::new(Vec::new()) };
+}
 
 /// The ranks of one input over all points: a shuffle of 0 to 511 that depends on the input's name alone.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Variate {
-    ranks: [u16; POINTS],
+    ranks: Rc<[u16; POINTS]>,
 }
 
 impl Variate {
     /// The variate of the input called `name`: Fisher-Yates from the last place down, drawing with splitmix64 seeded by
     /// FNV-1a 64 of the name's bytes; a draw below n is the high word of the 128-bit product with n.
     pub fn of(name: &str) -> Self {
-        let mut state = fnv1a(name.as_bytes());
-        let mut ranks = [0u16; POINTS];
-        for (place, rank) in ranks.iter_mut().enumerate() {
-            *rank = place as u16;
-        }
-        for last in (1..POINTS).rev() {
-            let n = last as u64 + 1;
-            let pick = ((u128::from(splitmix(&mut state)) * u128::from(n)) >> 64) as usize;
-            ranks.swap(last, pick);
-        }
+        let seed = fnv1a(name.as_bytes());
+        let ranks = KEPT.with_borrow_mut(|kept| {
+            let mut place = match kept.binary_search_by_key(&seed, |(seed, _)| *seed) {
+                Ok(found) => return Rc::clone(&kept[found].1),
+                Err(place) => place,
+            };
+            if kept.len() == MOST_KEPT {
+                kept.clear();
+                place = 0;
+            }
+            let ranks = Rc::new(shuffled(seed));
+            kept.insert(place, (seed, Rc::clone(&ranks)));
+            ranks
+        });
         Self { ranks }
     }
 
@@ -41,6 +57,20 @@ impl Variate {
     pub fn normal(&self, point: usize) -> f64 {
         normal(self.rank(point))
     }
+}
+
+fn shuffled(seed: u64) -> [u16; POINTS] {
+    let mut state = seed;
+    let mut ranks = [0u16; POINTS];
+    for (place, rank) in ranks.iter_mut().enumerate() {
+        *rank = place as u16;
+    }
+    for last in (1..POINTS).rev() {
+        let n = last as u64 + 1;
+        let pick = ((u128::from(splitmix(&mut state)) * u128::from(n)) >> 64) as usize;
+        ranks.swap(last, pick);
+    }
+    ranks
 }
 
 /// A rank as a share of all.

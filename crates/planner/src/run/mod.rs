@@ -36,7 +36,6 @@ impl Run {
             time: None,
             charge: None,
             now: vec![PieceNow::default(); pieces],
-            loads: Vec::with_capacity(vessels),
             wetted: Vec::with_capacity(vessels),
         }
     }
@@ -124,12 +123,18 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
             };
             let flows = job.flowing(now, flows, kept.is_some(), out);
             st.real = some(flows);
-            let seen = job.shows(flows, out);
-            st.density = seen.density;
             let likely = !out.shared.is_empty();
+            let wasted = if likely && first {
+                job.wasted(flows, out)
+            } else {
+                None
+            };
+            let seconds = si(now.time);
+            let seen = job.lay(flows, filling, seconds, out);
+            st.density = seen.density;
             if first {
                 s = StepRun {
-                    wasted: if likely { job.wasted(out) } else { None },
+                    wasted,
                     wanted: st.wanted,
                     set: st.set,
                     real: st.real,
@@ -137,8 +142,6 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 };
                 first = false;
             }
-            let seconds = si(now.time);
-            job.lay(flows * filling, seconds, out);
             out.stages[k] = st;
             if likely {
                 let of_stage = k * plan.pieces.len();

@@ -5,7 +5,7 @@ use crate::even::curve;
 use crate::inputs::InputId;
 use crate::moved::Moved;
 use crate::plan::{MOST_METALS, Plan};
-use crate::share::{Branch, Load};
+use crate::share::Branch;
 use field::{Curve, ThinAt};
 use quantity::{
     Charge, Current, CurrentDensity, Fraction, GrowthRate, Length, Mass, Power, Quantity, Ratio,
@@ -36,9 +36,7 @@ pub struct Run {
     pub(crate) follows: Follows,
     /// Piece by piece, as it stands in the run.
     pub(crate) now: Vec<PieceNow>,
-    /// Of the stage's vessels.
-    pub(crate) loads: Vec<Load>,
-    /// What is wet in them: as it really is, and as own settings would have it.
+    /// What is wet in the stage's vessels: as it really is, and as own settings would have it.
     pub(crate) wetted: Vec<[Growing; 2]>,
 }
 
@@ -250,14 +248,8 @@ pub(crate) struct Shown {
     pub(crate) branch: Branch,
     /// Place of the vessel's bath.
     pub(crate) bath: usize,
-    /// How far the bath evened out; not a number where it is not known, as those below.
+    /// How far the bath evened out; not a number where it is not known.
     pub(crate) reach: f64,
-    /// Thinnest over mean, the person's own ratio and what a thin finish varies by counted.
-    pub(crate) thin: f64,
-    /// Thickest over mean.
-    pub(crate) thick: f64,
-    /// Inside over mean.
-    pub(crate) inside: f64,
 }
 
 impl PieceNow {

@@ -1,10 +1,11 @@
 //! What a stage lays on each piece.
 
-use super::{Pass, Sample, Vessel};
+use super::{Pass, Sample, Vessel, surface};
 use crate::even::Reaches;
+use crate::meter;
 use crate::moved::Moved;
-use crate::run::{BathRun, PieceNow, Rates, Run};
-use crate::share::Load;
+use crate::run::{BathRun, PieceNow, Rates, Run, Shown, StepRun, some};
+use crate::share::{Load, volts};
 use quantity::Quantity;
 
 /// Books what a charge of effective current moves of each of a metal's elements.
@@ -120,41 +121,67 @@ impl<'a> Sample<'a> {
         }
     }
 
-    /// Counts what so many seconds lay, as it was shown.
-    pub(crate) fn lay(&self, flows: f64, seconds: f64, out: &mut Run) {
+    /// Lays on each piece what the kept settings lay: `flows` through the vessels, of which the share `filling` passes while a
+    /// coat fills, for so many seconds. Gives what shows at the stage's start, and leaves with each piece its part in it.
+    pub(crate) fn lay(&self, flows: f64, filling: f64, seconds: f64, out: &mut Run) -> StepRun {
         let pass = Pass {
-            flows,
+            flows: flows * filling,
             seconds,
             aimed: false,
         };
+        // Of what is not a number none is the densest; of nothing at all this stays endless, and absent.
+        let (mut density, mut densest) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
+        // Of no vessel and of no current there is nothing to say.
+        let nothing = if self.step.vessels.is_empty() || flows.is_nan() {
+            f64::NAN
+        } else {
+            0.0
+        };
+        let (mut ohmic, mut all_volts, mut surfaces) = (nothing, nothing, nothing);
+        let mut growth = None;
+        let raise = |most: &mut f64, x: f64| *most = if x > *most { x } else { *most };
         for v in self.vessels() {
-            let load = out.loads[v.nth];
+            let load = self.share(v, flows, out, false);
+            raise(&mut density, load.density);
+            let (own, whole) = volts(v.bath, self.inputs, &load);
+            ohmic += own;
+            all_volts += whole;
+            surfaces += surface(v.bath, self.inputs);
             let (common, all) = self.common_charge(v, &load, pass, out);
             let mut charge = 0.0;
+            let mut reaches = Reaches::new(v.bath, self.inputs);
             let rates = &out.rates[v.place * self.plan.pieces.len()..];
             let bath = &mut out.baths[v.place];
             let lays = v.bath.lays.as_ref();
             for p in v.hung {
                 let (now, rates) = (&mut out.now[*p], &rates[*p]);
+                let b = load.branch(now, now.real.area);
+                let even = rates.curve.ends(&reaches.along(b.density, &now.body));
+                let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
+                raise(&mut densest, b.density * thick);
+                // Said of the first piece.
+                growth
+                    .get_or_insert_with(|| rates.layer * self.efficiency(v, b.density) * b.density);
+                now.shown = Some(Shown {
+                    flows,
+                    branch: b,
+                    bath: v.place,
+                    reach: reaches.reach(),
+                });
                 let (x, one) = self.laid(v, &load, common, pass, now, rates);
-                let PieceNow {
-                    body,
-                    real: coat,
-                    shown,
-                    ..
-                } = now;
+                let coat = &mut now.real;
                 // Nothing laid is nothing at every place, however uneven.
-                if let Some(shown) = shown.as_ref().filter(|_| x != 0.0) {
-                    coat.thin += x * shown.thin;
-                    coat.thick += x * shown.thick;
-                    coat.inside += x * shown.inside;
+                if x != 0.0 {
+                    coat.thin += x * reaches.thin_over_mean(rates.own_ratio, thin);
+                    coat.thick += x * thick;
+                    coat.inside += x * even.inside_over_mean.si();
                 }
-                coat.grow(x, rates.density, body);
-                charge += body.count * one;
+                coat.grow(x, rates.density, &now.body);
+                charge += now.body.count * one;
                 if lays.is_none()
                     && let Some(moved) = self.moved(*p, v)
                 {
-                    take(v, moved, body.count * one, bath);
+                    take(v, moved, now.body.count * one, bath);
                 }
             }
             if let Some(moved) = lays {
@@ -168,6 +195,16 @@ impl<'a> Sample<'a> {
                 );
             }
             self.grow_all(v, common, false, out);
+        }
+        StepRun {
+            density: some(density),
+            densest: some(densest),
+            growth: growth.and_then(some),
+            ohmic: some(ohmic),
+            volts: some(all_volts),
+            power: some(all_volts * flows),
+            bites: meter::bites(self.plan, self.step, flows, surfaces, all_volts),
+            ..StepRun::default()
         }
     }
 }

@@ -6,12 +6,11 @@ mod time;
 use crate::bench;
 use crate::body::Growing;
 use crate::cover;
-use crate::even::{Reaches, efficiency};
+use crate::even::efficiency;
 use crate::inputs::Inputs;
-use crate::meter;
 use crate::moved::Moved;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep};
-use crate::run::{Coat, Kept, PieceNow, Rates, Run, Shown, StageRun, StepRun, si, some};
+use crate::run::{Coat, Kept, PieceNow, Rates, Run, StageRun, si, some};
 use crate::share::{Load, by_contacts, volts};
 use quantity::{Current, CurrentDensity, Fraction, Quantity, Voltage};
 
@@ -214,76 +213,17 @@ impl<'a> Sample<'a> {
         si(efficiency(v.bath, self.inputs, i))
     }
 
-    /// What shows at the stage's start, and each piece's part in it.
-    pub(crate) fn shows(&self, flows: f64, out: &mut Run) -> StepRun {
-        // Of what is not a number none is the densest; of nothing at all this stays endless, and absent.
-        let (mut density, mut densest) = (f64::NEG_INFINITY, f64::NEG_INFINITY);
-        out.loads.clear();
-        // Of no vessel and of no current there is nothing to say.
-        let nothing = if self.step.vessels.is_empty() || flows.is_nan() {
-            f64::NAN
-        } else {
-            0.0
-        };
-        let (mut ohmic, mut all) = (nothing, nothing);
-        let mut surfaces = nothing;
-        let mut growth = None;
-        let raise = |most: &mut f64, x: f64| *most = if x > *most { x } else { *most };
+    /// Share of the current that hanger wires take of so much; absent where it is not known what flows.
+    pub(crate) fn wasted(&self, flows: f64, out: &mut Run) -> Option<Fraction> {
+        let mut wasted = flows * 0.0;
         for v in self.vessels() {
             let load = self.share(v, flows, out, false);
-            out.loads.push(load);
-            raise(&mut density, load.density);
-            let (own, whole) = volts(v.bath, self.inputs, &load);
-            ohmic += own;
-            all += whole;
-            surfaces += surface(v.bath, self.inputs);
-            let mut reaches = Reaches::new(v.bath, self.inputs);
-            let rates = &out.rates[v.place * self.plan.pieces.len()..];
             for p in v.hung {
-                let (now, rates) = (&mut out.now[*p], &rates[*p]);
+                let now = &out.now[*p];
                 let b = load.branch(now, now.real.area);
-                let even = rates.curve.ends(&reaches.along(b.density, &now.body));
-                let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
-                raise(&mut densest, b.density * thick);
-                // Said of the first piece.
-                growth
-                    .get_or_insert_with(|| rates.layer * self.efficiency(v, b.density) * b.density);
-                now.shown = Some(Shown {
-                    flows,
-                    branch: b,
-                    bath: v.place,
-                    reach: reaches.reach(),
-                    thin: reaches.thin_over_mean(rates.own_ratio, thin),
-                    thick,
-                    inside: even.inside_over_mean.si(),
-                });
+                wasted += now.body.count * b.share * now.body.wire.area(now.real.all) / b.area;
             }
         }
-        StepRun {
-            density: some(density),
-            densest: some(densest),
-            growth: growth.and_then(some),
-            ohmic: some(ohmic),
-            volts: some(all),
-            power: some(all * flows),
-            bites: meter::bites(self.plan, self.step, flows, surfaces, all),
-            ..StepRun::default()
-        }
-    }
-
-    /// Share of the current that hanger wires take, of what shows; absent where it is not known what flows.
-    pub(crate) fn wasted(&self, out: &Run) -> Option<Fraction> {
-        let hung = self.stage.hung.iter().flatten();
-        let each = hung.map(|p| {
-            let now = &out.now[*p];
-            let Shown { flows, branch, .. } = now.shown?;
-            if flows.is_nan() {
-                return None;
-            }
-            let wire = now.body.wire.area(now.real.all);
-            Some(now.body.count * branch.share * wire / branch.area)
-        });
-        let wasted: f64 = each.sum::<Option<f64>>()?;
         some(wasted / self.step.vessels.len() as f64)
     }
 }
