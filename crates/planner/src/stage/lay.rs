@@ -153,15 +153,18 @@ impl<'a> Sample<'a> {
             let rates = &out.rates[v.place * self.plan.pieces.len()..];
             let bath = &mut out.baths[v.place];
             let lays = v.bath.lays.as_ref();
+            // Said of the first piece.
+            if let (None, Some(p)) = (growth, v.hung.first()) {
+                let now = &out.now[*p];
+                let i = load.branch(now, now.real.area).density;
+                growth = Some(rates[*p].layer * self.efficiency(v, i) * i);
+            }
             for p in v.hung {
                 let (now, rates) = (&mut out.now[*p], &rates[*p]);
                 let b = load.branch(now, now.real.area);
                 let even = rates.curve.ends(&reaches.along(b.density, &now.body));
                 let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
                 raise(&mut densest, b.density * thick);
-                // Said of the first piece.
-                growth
-                    .get_or_insert_with(|| rates.layer * self.efficiency(v, b.density) * b.density);
                 now.shown = Some(Shown {
                     flows,
                     branch: b,
