@@ -246,48 +246,69 @@ pub fn use_settled<T: Clone + PartialEq + 'static>(
 /// at once. A newer value takes the place of one that still waits.
 #[hook]
 pub fn use_painted<T: Clone + PartialEq + 'static>(value: T, does: impl Fn(&T) + 'static) {
-    let first = use_mut_ref(|| true);
-    use_effect_with(value, move |value| {
-        let mut waits = Some(value.clone());
-        if first.replace(false) {
-            does(value);
-            waits = None;
-        }
-        let go = Closure::<dyn FnMut()>::new(move || {
-            if let Some(value) = waits.take() {
-                does(&value);
-            }
-        });
-        let window = web_sys::window();
-        let document = window.as_ref().and_then(|w| w.document());
-        let call = go.as_ref().unchecked_ref::<js_sys::Function>().clone();
-        let id = window.as_ref().and_then(|w| {
-            w.set_timeout_with_callback_and_timeout_and_arguments_0(&call, AFTER_PAINT)
-                .ok()
-        });
-        let away: [Option<web_sys::EventTarget>; 2] =
-            [window.clone().map(Into::into), document.map(Into::into)];
-        for (target, event) in away.iter().zip(AWAY) {
-            if let Some(target) = target {
-                let _ = target.add_event_listener_with_callback(event, &call);
-            }
-        }
-        move || {
-            if let (Some(window), Some(id)) = (&window, id) {
-                window.clear_timeout_with_handle(id);
-            }
+    let waits = use_mut_ref(|| None::<T>);
+    let newest = use_mut_ref(|| None::<Rc<dyn Fn(&T)>>);
+    newest.replace(Some(Rc::new(does)));
+    let go = {
+        let waits = waits.clone();
+        use_memo((), move |()| {
+            Closure::<dyn FnMut()>::new(move || {
+                let does = newest.borrow().clone();
+                if let (Some(does), Some(value)) = (does, waits.take()) {
+                    does(&value);
+                }
+            })
+        })
+    };
+    {
+        let go = go.clone();
+        // Once: anew at every value they cost a twentieth of all that a key sets going.
+        use_effect_with((), move |()| {
+            let window = web_sys::window();
+            let document = window.as_ref().and_then(|w| w.document());
+            let away: [Option<web_sys::EventTarget>; 2] =
+                [window.map(Into::into), document.map(Into::into)];
             for (target, event) in away.iter().zip(AWAY) {
                 if let Some(target) = target {
-                    let _ = target.remove_event_listener_with_callback(event, &call);
+                    let _ = target.add_event_listener_with_callback(event, called(&go));
                 }
             }
-            drop(go);
+            move || {
+                for (target, event) in away.iter().zip(AWAY) {
+                    if let Some(target) = target {
+                        let _ = target.remove_event_listener_with_callback(event, called(&go));
+                    }
+                }
+            }
+        });
+    }
+    let first = use_mut_ref(|| true);
+    use_effect_with(value, move |value| {
+        waits.replace(Some(value.clone()));
+        let at_once = first.replace(false);
+        if at_once {
+            let _ = called(&go).call0(&JsValue::NULL);
+        }
+        let window = web_sys::window().filter(|_| !at_once);
+        let id = window.as_ref().and_then(|w| {
+            w.set_timeout_with_callback_and_timeout_and_arguments_0(called(&go), AFTER_PAINT)
+                .ok()
+        });
+        move || {
+            if let (Some(window), Some(id)) = (window, id) {
+                window.clear_timeout_with_handle(id);
+            }
         }
     });
 }
 
-/// How long an answer takes to be painted on a slow phone, ms.
-const AFTER_PAINT: i32 = 80;
+/// As the browser calls it.
+fn called(closure: &Closure<dyn FnMut()>) -> &js_sys::Function {
+    closure.as_ref().unchecked_ref()
+}
+
+/// After the last of a few keys, and after all that follows it on the page, ms.
+const AFTER_PAINT: i32 = 200;
 /// What the window and the document say when the page is put away or hidden.
 const AWAY: [&str; 2] = ["pagehide", "visibilitychange"];
 

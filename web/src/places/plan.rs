@@ -117,8 +117,14 @@ struct FollowingProps {
 #[component]
 fn Following(props: &FollowingProps) -> Html {
     let now = || (props.shown.clone(), props.job.clone());
-    let (shown, job) = &use_settled(now, now(), FOLLOWS);
-    match props.part {
+    let (shown, job) = use_settled(now, now(), FOLLOWS);
+    html! { <Followed part={props.part} {shown} {job} /> }
+}
+
+/// The part as it stands: not even made anew while the person types.
+#[component]
+fn Followed(FollowingProps { part, shown, job }: &FollowingProps) -> Html {
+    match part {
         Part::Drawings => html! { <>{ answer::series(shown, job) }{ answer::wall(shown) }</> },
         Part::Details => html! {
             <>
