@@ -8,6 +8,17 @@ const there = async (find, row) => {
   }
   throw new Error("never there: " + row);
 };
+// What follows a pause has come when nothing has changed for longer than that.
+const still = () => new Promise((done) => {
+  let timer;
+  const watch = new MutationObserver(() => wait());
+  const wait = () => {
+    clearTimeout(timer);
+    timer = setTimeout(() => { watch.disconnect(); done(); }, 250);
+  };
+  watch.observe(document, { subtree: true, childList: true, characterData: true, attributes: true });
+  wait();
+});
 return (async () => {
   for (const [verb, where, text] of arguments[0]) {
     const row = `${verb} ${where}`;
@@ -39,5 +50,6 @@ return (async () => {
   await frames();
   // What is still being worked out cannot be tapped, nor take the focus.
   await there(() => !document.querySelector("#app [inert]"), "all worked out");
+  await still();
   return true;
 })();
