@@ -1,4 +1,4 @@
-//! What a stage lays on each piece.
+//! What a stage lays on each piece, and what shows as it begins.
 
 use super::{Pass, Sample, Vessel, surface};
 use crate::even::Reaches;

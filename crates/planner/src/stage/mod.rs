@@ -215,6 +215,7 @@ impl<'a> Sample<'a> {
 
     /// Share of the current that hanger wires take of so much; absent where it is not known what flows.
     pub(crate) fn wasted(&self, flows: f64, out: &mut Run) -> Option<Fraction> {
+        // Of a current that is not known nothing is.
         let mut wasted = flows * 0.0;
         for v in self.vessels() {
             let load = self.share(v, flows, out, false);

@@ -60,3 +60,17 @@ proptest! {
         prop_assert_eq!(all, (0..POINTS).collect::<Vec<_>>());
     }
 }
+
+#[test]
+fn a_name_gives_the_same_ranks_after_more_others_than_are_kept() {
+    let first = ranks("first");
+    for n in 0..600 {
+        let name = format!("other {n}");
+        assert_eq!(ranks(&name), ranks(&name), "{name}");
+        assert_ne!(ranks(&name), first, "{name}");
+    }
+    assert_eq!(ranks("first"), first);
+    for (name, want) in FROZEN {
+        assert_eq!(ranks(name)[..8], want[..], "case {name:?}");
+    }
+}
