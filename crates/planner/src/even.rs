@@ -68,12 +68,8 @@ impl<'a> Reaches<'a> {
         }
     }
 
-    /// How far the bath evens out at the density that was asked for last; not a number where it is not known.
-    pub(crate) fn reach(&self) -> f64 {
-        self.reach
-    }
-
-    fn at(&mut self, density: f64) {
+    /// Asks at a density.
+    pub(crate) fn at(&mut self, density: f64) {
         if density != self.density {
             self.density = density;
             let i = CurrentDensity::from_si(density);
@@ -82,18 +78,22 @@ impl<'a> Reaches<'a> {
         }
     }
 
-    /// Where a piece stands in the table at a density.
+    /// How far the bath evens out at the density that was asked last; not a number where it is not known.
+    pub(crate) fn reach(&self) -> f64 {
+        self.reach
+    }
+
+    /// Where a piece stands in the table at that density.
     #[inline]
-    pub(crate) fn along(&mut self, density: f64, body: &Body) -> Along {
-        self.at(density);
+    pub(crate) fn along(&self, body: &Body) -> Along {
         Along::of_ln(self.ln - body.ln_scale)
     }
 
-    /// Thinnest over mean of a piece at a density; not a number where it is not known.
+    /// Thinnest over mean of a piece at that density; not a number where it is not known.
     // For each piece at every stage of every sample: the call would cost half as much as what it does.
     #[inline(always)]
-    pub(crate) fn thin_ratio(&mut self, density: f64, body: &Body, rates: &Rates) -> f64 {
-        let along = self.along(density, body);
+    pub(crate) fn thin_ratio(&self, body: &Body, rates: &Rates) -> f64 {
+        let along = self.along(body);
         self.thin_over_mean(rates.own_ratio, rates.curve.thinnest(&along).si())
     }
 

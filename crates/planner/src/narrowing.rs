@@ -5,7 +5,7 @@ use crate::inputs::Draws;
 use crate::job::Job;
 use crate::path::FieldPath;
 use crate::plan::{Plan, PlanUntil};
-use crate::run::{PieceRun, Run, run};
+use crate::run::{Kept, PieceRun, Run, run};
 use chemistry::Catalogue;
 use quantity::{POINTS, Quantity, Range, Ratio, Thickness};
 use serde::Serialize;
@@ -44,7 +44,9 @@ pub fn measure_first(catalogue: &Catalogue, job: &Job) -> Option<Narrowed> {
 pub struct Narrowing {
     plan: Plan,
     draws: Draws,
-    out: Run,
+    /// The settings of the likely run.
+    kept: Vec<Kept>,
+    sample: Run,
     outcome: Outcome,
     likely: Vec<f64>,
     /// The uncertain inputs not looked at yet, the next one last.
@@ -58,18 +60,19 @@ impl Narrowing {
     pub fn begin(catalogue: &Catalogue, job: &Job) -> Self {
         let (plan, _) = prepare(catalogue, job, &mut Vec::new());
         let draws = plan.inputs.draws();
-        let mut out = Run::for_samples(&plan);
-        run(&plan, &plan.inputs.likely(), None, &mut out);
-        let outcome = Outcome::of(&plan, &out);
+        let mut once = Run::for_plan(&plan);
+        run(&plan, &plan.inputs.likely(), None, &mut once);
+        let outcome = Outcome::of(&plan, &once);
         let likely = (0..outcome.slots(&plan))
-            .map(|n| outcome.read(n, &out))
+            .map(|n| outcome.read(n, &once))
             .collect();
         let mut left: Vec<usize> = draws.uncertain().collect();
         left.reverse();
         let mut begun = Self {
+            kept: once.kept(),
+            sample: Run::for_samples(&plan),
             plan,
             draws,
-            out,
             outcome,
             likely,
             left,
@@ -108,19 +111,18 @@ impl Narrowing {
         let Self {
             plan,
             draws,
-            out,
+            kept,
+            sample,
             outcome,
             likely,
             ..
         } = self;
-        run(plan, &plan.inputs.likely(), None, out);
-        let kept = out.kept();
         draws.each(
             |n| held == Some(n),
             |point, inputs| {
-                run(plan, inputs, Some(&kept), out);
+                run(plan, inputs, Some(kept), sample);
                 for (n, column) in samples.iter_mut().enumerate() {
-                    column[point] = outcome.read(n, out);
+                    column[point] = outcome.read(n, sample);
                 }
             },
         );

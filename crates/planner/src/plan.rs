@@ -126,6 +126,8 @@ pub struct PlanStage {
     pub hung: Vec<Vec<usize>>,
     /// The same as in the stage before.
     pub hung_before: bool,
+    /// What of that hangs in no later stage, vessel by vessel.
+    pub last: Vec<Vec<usize>>,
 }
 
 /// A piece ready to run.

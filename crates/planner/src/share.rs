@@ -47,11 +47,21 @@ impl Load {
         }
     }
 
-    /// One piece's part, with so much wetted area of its own.
-    pub(crate) fn branch(&self, now: &PieceNow, area: f64) -> Branch {
+    /// One piece's density.
+    pub(crate) fn density(&self, now: &PieceNow) -> f64 {
+        if self.by_area {
+            self.density
+        } else {
+            now.branch.density
+        }
+    }
+
+    /// One piece's part, by what is really on it or by what own settings would have laid.
+    pub(crate) fn branch(&self, now: &PieceNow, aimed: bool) -> Branch {
         if !self.by_area {
             return now.branch;
         }
+        let area = now.area(aimed);
         Branch {
             share: area * self.per_area,
             area,
@@ -82,7 +92,7 @@ pub(crate) fn by_contacts(
     aimed: bool,
     out: &mut [PieceNow],
 ) -> Load {
-    let body = |out: &[PieceNow], p: usize| (out[p].body.count, out[p].coat(aimed).area);
+    let body = |out: &[PieceNow], p: usize| (out[p].body.count, out[p].area(aimed));
     let Load {
         current, density, ..
     } = whole;

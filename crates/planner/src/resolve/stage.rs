@@ -66,8 +66,16 @@ impl Resolver<'_> {
                     from: Time::seconds(*from),
                     to: cuts.get(c + 1).map(|t| Time::seconds(*t)),
                     hung_before: plan.stages.last().is_some_and(|s| s.hung == hung),
+                    last: Vec::new(),
                     hung,
                 });
+            }
+        }
+        let mut seen = vec![false; plan.pieces.len()];
+        for stage in plan.stages.iter_mut().rev() {
+            stage.last = stage.hung.clone();
+            for p in stage.last.iter_mut() {
+                p.retain(|p| !core::mem::replace(&mut seen[*p], true));
             }
         }
     }

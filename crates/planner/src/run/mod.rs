@@ -11,7 +11,6 @@ pub(crate) use values::{Coat, Follows, PieceNow, Rates, Shown, si, some};
 use crate::body::measure;
 use crate::inputs::Inputs;
 use crate::plan::Plan;
-use crate::share::Branch;
 use crate::stage::Sample;
 use crate::{balance, cover, groove};
 use field::{thin_at, wagner};
@@ -40,9 +39,10 @@ impl Run {
         }
     }
 
-    /// The same for a sample of many: each one's part in a stage is not kept.
+    /// The same for a sample of many: nothing is kept of a stage.
     pub fn for_samples(plan: &Plan) -> Self {
         Self {
+            stages: Vec::new(),
             shared: Vec::new(),
             ..Self::for_plan(plan)
         }
@@ -57,13 +57,9 @@ impl Run {
     pub(crate) fn measure(&mut self, plan: &Plan, inputs: &Inputs) {
         for (n, piece) in plan.pieces.iter().enumerate() {
             let body = measure(plan.growth, piece, inputs);
-            let bare = Coat::bare(body.both.area(0.0));
             self.now[n] = PieceNow {
                 body,
-                branch: Branch::default(),
-                shown: None,
-                aimed: bare,
-                real: bare,
+                ..PieceNow::default()
             };
             self.pieces[n] = PieceRun {
                 area: some(body.own.area(0.0)),
@@ -99,7 +95,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 now.real.begin_layer(&now.body);
             }
         }
-        let mut s = StepRun::default();
+        out.steps[n] = StepRun::default();
         let (mut step_time, mut step_charge) = (0.0, 0.0);
         let mut first = true;
         while let Some((k, stage)) = stages.next_if(|(_, stage)| stage.step == n) {
@@ -110,40 +106,46 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 stage,
                 followed,
             };
-            let (mut st, flows) = job.settings(out, time);
+            let own = job.settings(out, time);
             // Of what is set, what really passes while a coat fills.
             let filling = cover::passes(step);
             // Nothing comes after the last.
             if followed && k + 1 < plan.stages.len() {
-                job.lay_aimed(flows * filling, si(st.time), out);
+                job.lay_aimed(own.flows * filling, own.time, out);
             }
             let now = match kept {
                 Some(kept) => kept[k],
-                None => st.kept(),
+                None => own.kept(),
             };
-            let flows = job.flowing(now, flows, kept.is_some(), out);
-            st.real = some(flows);
-            let likely = !out.shared.is_empty();
+            let flows = job.flowing(now, own.flows, kept.is_some(), out);
+            let likely = !out.stages.is_empty();
             let wasted = if likely && first {
                 job.wasted(flows, out)
             } else {
                 None
             };
             let seconds = si(now.time);
-            let seen = job.lay(flows, filling, seconds, out);
-            st.density = seen.density;
+            let tells = first.then_some(n);
+            let density = some(job.lay(flows, filling, seconds, tells, likely, out));
             if first {
-                s = StepRun {
-                    wasted,
-                    wanted: st.wanted,
-                    set: st.set,
-                    real: st.real,
-                    ..seen
-                };
+                let s = &mut out.steps[n];
+                s.wasted = wasted;
+                s.wanted = some(own.wanted);
+                s.set = some(own.set);
+                s.real = some(flows);
+                s.density = density;
                 first = false;
             }
-            out.stages[k] = st;
             if likely {
+                out.stages[k] = StageRun {
+                    wanted: some(own.wanted),
+                    set: some(own.set),
+                    volts: some(own.volts),
+                    time: some(own.time),
+                    real: some(flows),
+                    density,
+                    area: some(own.area),
+                };
                 let of_stage = k * plan.pieces.len();
                 for p in stage.hung.iter().flatten() {
                     let now = &out.now[*p];
@@ -155,14 +157,15 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                     };
                 }
             }
-            step_time += si(st.time);
+            step_time += own.time;
             step_charge += flows * filling * seconds;
             let last = stages.peek().is_none_or(|(_, next)| next.step != n);
             if plan.growth && last {
                 if plan.contacts {
                     job.wets(out);
                 }
-                s.density_after = some(flows / job.least_area(out, false));
+                let after = flows / job.least_area(out, false);
+                out.steps[n].density_after = some(after);
             }
         }
         if step.vessels.is_empty() {
@@ -172,11 +175,11 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
                 now.real.forget();
             }
         }
+        let s = &mut out.steps[n];
         s.time = some(step_time);
         s.charge = some(step_charge);
         let shown = step.vessels.first().and_then(|v| v.pieces.first());
         s.mean_after = shown.and_then(|p| some(out.now[*p].real.mean));
-        out.steps[n] = s;
         time += step_time;
         charge += step_charge;
         for vessel in &step.vessels {
@@ -185,7 +188,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
         let next = plan.steps.get(n + 1);
         if next.is_none_or(|next| next.layer != layer) {
             for (p, now) in out.now.iter().enumerate() {
-                let coat = now.real;
+                let coat = &now.real;
                 out.layers[p * plan.layers + layer] = LayerRun {
                     mean: some(coat.mean),
                     thinnest: some(coat.thin),
@@ -204,6 +207,7 @@ pub fn run(plan: &Plan, inputs: &Inputs, kept: Option<&[Kept]>, out: &mut Run) {
 }
 
 /// What follows from the whole job.
+#[inline(never)]
 fn finish(plan: &Plan, inputs: &Inputs, out: &mut Run, known: bool) {
     if !known {
         return;

@@ -17,7 +17,7 @@ use quantity::{
 pub struct Run {
     /// Step by step.
     pub steps: Vec<StepRun>,
-    /// Stage by stage.
+    /// Stage by stage. Empty in a sample of many.
     pub stages: Vec<StageRun>,
     /// Stage by stage, piece by piece within the stage; nothing for those that do not hang. Empty in a sample of many.
     pub shared: Vec<SharedRun>,
@@ -214,8 +214,8 @@ pub(crate) struct Coat {
     pub(crate) thick: f64,
     /// Inside a hollow, all layers.
     pub(crate) inside: f64,
-    /// Wetted area with the wires, as it is now.
-    pub(crate) area: f64,
+    /// Mean of all layers as far as it is known: what the area has grown with.
+    known: f64,
     /// Density of the metal being laid.
     metal: f64,
     /// Mean of all layers as far as they are weighed below.
@@ -256,15 +256,17 @@ impl PieceNow {
     pub(crate) fn coat(&self, aimed: bool) -> &Coat {
         if aimed { &self.aimed } else { &self.real }
     }
+
+    /// Wetted area with the wires, under what is really there or under what own settings would have laid.
+    pub(crate) fn area(&self, aimed: bool) -> f64 {
+        self.coat(aimed).area(&self.body)
+    }
 }
 
 impl Coat {
-    /// None yet, on so much wetted area.
-    pub(crate) fn bare(area: f64) -> Self {
-        Self {
-            area,
-            ..Self::default()
-        }
+    /// Wetted area with the wires, as it is now.
+    pub(crate) fn area(&self, body: &Body) -> f64 {
+        body.both.area(self.known)
     }
 
     /// Mass of the layer being laid, on the piece itself.
@@ -307,7 +309,7 @@ impl Coat {
         self.all += x;
         self.mean += x;
         if !self.all.is_nan() {
-            self.area = body.both.area(self.all);
+            self.known = self.all;
         }
     }
 
@@ -329,6 +331,8 @@ pub(crate) struct Rates {
     pub(crate) curve: Curve,
     /// The person's own thinnest over mean.
     pub(crate) own_ratio: Option<InputId>,
+    /// Mass by charge of each of the metals that the bath's balance is kept of; 0 of what is not in it.
+    pub(crate) booked: [f64; MOST_METALS],
 }
 
 impl Rates {
@@ -337,11 +341,18 @@ impl Rates {
         let read = |read: fn(&Moved) -> f64| moved.map_or(f64::NAN, read);
         let piece = &plan.pieces[piece];
         let row = piece.rows.get(bath).copied().flatten();
+        let mut booked = [0.0; MOST_METALS];
+        for (hold, k) in plan.baths[bath].metals.iter().zip(&mut booked) {
+            let parts = moved.map_or(&[][..], Moved::parts);
+            let same = parts.iter().filter(|(id, _)| *id == hold.metal);
+            *k = same.map(|(_, k)| k.si()).sum();
+        }
         Self {
             layer: read(Moved::layer_per_charge),
             density: read(|m| m.density.si()),
             curve: curve(piece, row),
             own_ratio: piece.own_ratio,
+            booked,
         }
     }
 }

@@ -3,20 +3,69 @@
 use super::{Pass, Sample, Vessel, surface};
 use crate::even::Reaches;
 use crate::meter;
-use crate::moved::Moved;
-use crate::run::{BathRun, PieceNow, Rates, Run, Shown, StepRun, some};
+use crate::run::{BathRun, PieceNow, Rates, Run, Shown, some};
 use crate::share::{Load, volts};
 use quantity::Quantity;
 
 /// Books what a charge of effective current moves of each of a metal's elements.
-fn take(v: Vessel, moved: &Moved, charge: f64, bath: &mut BathRun) {
-    for (hold, taken) in v.bath.metals.iter().zip(&mut bath.taken) {
-        for (id, k) in moved.parts() {
-            if *id == hold.metal {
-                *taken += charge * k.si();
-            }
+fn take(v: Vessel, rates: &Rates, charge: f64, bath: &mut BathRun) {
+    let booked = &rates.booked[..v.bath.metals.len()];
+    for (k, taken) in booked.iter().zip(&mut bath.taken) {
+        // What is not in it is not taken, even of a charge that is not known.
+        if *k != 0.0 {
+            *taken += charge * k;
         }
     }
+}
+
+/// What comes on each piece.
+#[derive(Clone, Copy)]
+enum Lays {
+    /// An effective charge by area.
+    ByCharge(f64),
+    /// A layer.
+    This(f64),
+}
+
+impl Lays {
+    #[inline]
+    fn on(self, rates: &Rates) -> f64 {
+        match self {
+            Lays::ByCharge(common) => rates.layer * common,
+            Lays::This(x) => x,
+        }
+    }
+}
+
+/// Coats some pieces of a vessel, where the bath evens out as it was asked last. Gives the thickest place over the mean among
+/// them.
+// By itself, so that all it works with stays in registers: a sample goes through here for each piece at every stage.
+#[inline(never)]
+fn coat(
+    some: &[usize],
+    every: &mut [PieceNow],
+    rates: &[Rates],
+    reaches: &Reaches,
+    lays: Lays,
+) -> f64 {
+    let mut thickest = f64::NEG_INFINITY;
+    for p in some {
+        let (now, rates) = (&mut every[*p], &rates[*p]);
+        let even = rates.curve.ends(&reaches.along(&now.body));
+        let thick = even.max_over_mean.si();
+        thickest = if thick > thickest { thick } else { thickest };
+        let x = lays.on(rates);
+        let coat = &mut now.real;
+        // Nothing laid is nothing at every place, however uneven.
+        if x != 0.0 {
+            let thin = reaches.thin_over_mean(rates.own_ratio, even.min_over_mean.si());
+            coat.thin += x * thin;
+            coat.thick += x * thick;
+            coat.inside += x * even.inside_over_mean.si();
+        }
+        coat.grow(x, rates.density, &now.body);
+    }
+    thickest
 }
 
 impl<'a> Sample<'a> {
@@ -56,7 +105,6 @@ impl<'a> Sample<'a> {
 
     /// The layer that a pass lays on one piece, and the effective charge it takes where areas do not grow; `common` where all
     /// have one density.
-    #[inline]
     pub(super) fn laid(
         &self,
         v: Vessel,
@@ -66,27 +114,14 @@ impl<'a> Sample<'a> {
         now: &PieceNow,
         rates: &Rates,
     ) -> (f64, f64) {
-        if self.plan.contacts {
-            self.laid_apart(v, load, pass, now, rates)
-        } else {
-            (rates.layer * common, common * now.coat(pass.aimed).area)
+        if !self.plan.contacts {
+            return (rates.layer * common, common * now.area(pass.aimed));
         }
-    }
-
-    /// The same where contacts and leads count.
-    fn laid_apart(
-        &self,
-        v: Vessel,
-        load: &Load,
-        pass: Pass,
-        now: &PieceNow,
-        rates: &Rates,
-    ) -> (f64, f64) {
-        let coat = now.coat(pass.aimed);
-        let b = load.branch(now, coat.area);
+        let b = load.branch(now, pass.aimed);
         let charge = self.efficiency(v, b.density) * pass.flows * b.share * pass.seconds;
         let x = if self.plan.growth {
-            now.body.both.from(coat.all).layer(rates.layer * charge)
+            let on = now.coat(pass.aimed).all;
+            now.body.both.from(on).layer(rates.layer * charge)
         } else {
             rates.layer * charge / b.area
         };
@@ -105,15 +140,20 @@ impl<'a> Sample<'a> {
             let load = self.share(v, flows, out, true);
             let (common, _) = self.common_charge(v, &load, pass, out);
             let mut reaches = Reaches::new(v.bath, self.inputs);
-            let rates = &out.rates[v.place * self.plan.pieces.len()..];
+            let pieces = self.plan.pieces.len();
+            let rates = &out.rates[v.place * pieces..][..pieces];
+            let every = &mut out.now[..pieces];
             for p in v.hung {
-                let (now, rates) = (&mut out.now[*p], &rates[*p]);
-                let (x, _) = self.laid(v, &load, common, pass, now, rates);
+                let (now, rates) = (&mut every[*p], &rates[*p]);
+                let x = if self.plan.contacts {
+                    self.laid(v, &load, common, pass, now, rates).0
+                } else {
+                    rates.layer * common
+                };
                 // Nothing laid is nothing at every place, however uneven.
                 if thinnest && x != 0.0 {
-                    let i = load.branch(now, now.aimed.area).density;
-                    let ratio = reaches.thin_ratio(i, &now.body, rates);
-                    now.aimed.thin += x * ratio;
+                    reaches.at(load.density(now));
+                    now.aimed.thin += x * reaches.thin_ratio(&now.body, rates);
                 }
                 now.aimed.grow(x, rates.density, &now.body);
             }
@@ -122,8 +162,17 @@ impl<'a> Sample<'a> {
     }
 
     /// Lays on each piece what the kept settings lay: `flows` through the vessels, of which the share `filling` passes while a
-    /// coat fills, for so many seconds. Gives what shows at the stage's start, and leaves with each piece its part in it.
-    pub(crate) fn lay(&self, flows: f64, filling: f64, seconds: f64, out: &mut Run) -> StepRun {
+    /// coat fills, for so many seconds. Gives the density, and leaves with step `tells` what else shows at the stage's start
+    /// and with each piece its part in it, where that is looked at: in its last stage, or with `shows` in each.
+    pub(crate) fn lay(
+        &self,
+        flows: f64,
+        filling: f64,
+        seconds: f64,
+        tells: Option<usize>,
+        shows: bool,
+        out: &mut Run,
+    ) -> f64 {
         let pass = Pass {
             flows: flows * filling,
             seconds,
@@ -143,71 +192,72 @@ impl<'a> Sample<'a> {
         for v in self.vessels() {
             let load = self.share(v, flows, out, false);
             raise(&mut density, load.density);
-            let (own, whole) = volts(v.bath, self.inputs, &load);
-            ohmic += own;
-            all_volts += whole;
-            surfaces += surface(v.bath, self.inputs);
-            let (common, all) = self.common_charge(v, &load, pass, out);
-            let mut charge = 0.0;
-            let mut reaches = Reaches::new(v.bath, self.inputs);
-            let rates = &out.rates[v.place * self.plan.pieces.len()..];
-            let bath = &mut out.baths[v.place];
-            let lays = v.bath.lays.as_ref();
-            // Said of the first piece.
-            if let (None, Some(p)) = (growth, v.hung.first()) {
-                let now = &out.now[*p];
-                let i = load.branch(now, now.real.area).density;
-                growth = Some(rates[*p].layer * self.efficiency(v, i) * i);
+            if tells.is_some() {
+                let (own, whole) = volts(v.bath, self.inputs, &load);
+                ohmic += own;
+                all_volts += whole;
+                surfaces += surface(v.bath, self.inputs);
+                // Said of the first piece.
+                if let (None, Some(p)) = (growth, v.hung.first()) {
+                    let i = load.density(&out.now[*p]);
+                    growth = Some(self.rates(v, out)[*p].layer * self.efficiency(v, i) * i);
+                }
             }
-            for p in v.hung {
-                let (now, rates) = (&mut out.now[*p], &rates[*p]);
-                let b = load.branch(now, now.real.area);
-                let even = rates.curve.ends(&reaches.along(b.density, &now.body));
-                let (thin, thick) = (even.min_over_mean.si(), even.max_over_mean.si());
-                raise(&mut densest, b.density * thick);
+            let mut reaches = Reaches::new(v.bath, self.inputs);
+            for p in if shows { v.hung } else { v.last } {
+                let now = &mut out.now[*p];
+                let branch = load.branch(now, false);
+                reaches.at(branch.density);
                 now.shown = Some(Shown {
                     flows,
-                    branch: b,
+                    branch,
                     bath: v.place,
                     reach: reaches.reach(),
                 });
-                let (x, one) = self.laid(v, &load, common, pass, now, rates);
-                let coat = &mut now.real;
-                // Nothing laid is nothing at every place, however uneven.
-                if x != 0.0 {
-                    coat.thin += x * reaches.thin_over_mean(rates.own_ratio, thin);
-                    coat.thick += x * thick;
-                    coat.inside += x * even.inside_over_mean.si();
-                }
-                coat.grow(x, rates.density, &now.body);
-                charge += now.body.count * one;
-                if lays.is_none()
-                    && let Some(moved) = self.moved(*p, v)
-                {
-                    take(v, moved, now.body.count * one, bath);
-                }
             }
-            if let Some(moved) = lays {
+            let (common, all) = self.common_charge(v, &load, pass, out);
+            let metal = v.bath.lays.as_ref();
+            let mut charge = 0.0;
+            let pieces = self.plan.pieces.len();
+            let rates = &out.rates[v.place * pieces..][..pieces];
+            let every = &mut out.now[..pieces];
+            if self.plan.contacts || metal.is_none() {
+                let bath = &mut out.baths[v.place];
+                for p in v.hung {
+                    let now = &every[*p];
+                    let i = load.density(now);
+                    reaches.at(i);
+                    let (x, one) = self.laid(v, &load, common, pass, now, &rates[*p]);
+                    let one = now.body.count * one;
+                    charge += one;
+                    if metal.is_none() {
+                        take(v, &rates[*p], one, bath);
+                    }
+                    let thick = coat(&[*p], every, rates, &reaches, Lays::This(x));
+                    raise(&mut densest, i * thick);
+                }
+            } else {
+                reaches.at(load.density);
+                let thick = coat(v.hung, every, rates, &reaches, Lays::ByCharge(common));
+                raise(&mut densest, load.density * thick);
+            }
+            if let (Some(_), Some(first)) = (metal, v.hung.first()) {
                 // What is laid on one whose area is not known is not known either.
                 let of_all = if common.is_nan() { common } else { all };
-                take(
-                    v,
-                    moved,
-                    if self.plan.contacts { charge } else { of_all },
-                    bath,
-                );
+                let charge = if self.plan.contacts { charge } else { of_all };
+                take(v, &rates[*first], charge, &mut out.baths[v.place]);
             }
             self.grow_all(v, common, false, out);
         }
-        StepRun {
-            density: some(density),
-            densest: some(densest),
-            growth: growth.and_then(some),
-            ohmic: some(ohmic),
-            volts: some(all_volts),
-            power: some(all_volts * flows),
-            bites: meter::bites(self.plan, self.step, flows, surfaces, all_volts),
-            ..StepRun::default()
+        if let Some(step) = tells {
+            let s = &mut out.steps[step];
+            s.densest = some(densest);
+            s.growth = growth.and_then(some);
+            s.ohmic = some(ohmic);
+            s.volts = some(all_volts);
+            s.power = some(all_volts * flows);
+            s.bites = meter::bites(self.plan, self.step, flows, surfaces, all_volts);
         }
+        density
     }
 }

@@ -8,9 +8,8 @@ use crate::body::Growing;
 use crate::cover;
 use crate::even::efficiency;
 use crate::inputs::Inputs;
-use crate::moved::Moved;
 use crate::plan::{Plan, PlanBath, PlanDrive, PlanStage, PlanStep};
-use crate::run::{Coat, Kept, PieceNow, Rates, Run, StageRun, si, some};
+use crate::run::{Coat, Kept, PieceNow, Rates, Run, si, some};
 use crate::share::{Load, by_contacts, volts};
 use quantity::{Current, CurrentDensity, Fraction, Quantity, Voltage};
 
@@ -32,6 +31,33 @@ struct Pass {
     aimed: bool,
 }
 
+/// What own settings of a stage would be; not a number where it is not known.
+pub(crate) struct Own {
+    /// Wetted area in the vessel that has least.
+    pub(crate) area: f64,
+    /// The current that would be right.
+    pub(crate) wanted: f64,
+    /// What the display can show of it.
+    pub(crate) set: f64,
+    /// The voltage to set, where the supply holds that.
+    pub(crate) volts: f64,
+    /// What flows.
+    pub(crate) flows: f64,
+    /// How long.
+    pub(crate) time: f64,
+}
+
+impl Own {
+    /// These, to be kept.
+    pub(crate) fn kept(&self) -> Kept {
+        Kept {
+            set: some(self.set),
+            volts: some(self.volts),
+            time: some(self.time),
+        }
+    }
+}
+
 /// A vessel of the stage.
 #[derive(Clone, Copy)]
 struct Vessel<'a> {
@@ -41,22 +67,24 @@ struct Vessel<'a> {
     /// Its place among the step's.
     nth: usize,
     hung: &'a [usize],
+    /// What of that hangs for the last time.
+    last: &'a [usize],
 }
 
 impl<'a> Sample<'a> {
     fn vessels(&self) -> impl Iterator<Item = Vessel<'a>> + use<'a> {
         let plan = self.plan;
-        let vessels = self.step.vessels.iter().zip(&self.stage.hung);
-        vessels.enumerate().map(move |(nth, (v, hung))| Vessel {
-            bath: &plan.baths[v.bath],
-            place: v.bath,
-            nth,
-            hung,
+        let (step, stage) = (self.step, self.stage);
+        (0..step.vessels.len()).map(move |nth| {
+            let place = step.vessels[nth].bath;
+            Vessel {
+                bath: &plan.baths[place],
+                place,
+                nth,
+                hung: &stage.hung[nth],
+                last: &stage.last[nth],
+            }
         })
-    }
-
-    fn moved(&self, piece: usize, vessel: Vessel) -> Option<&'a Moved> {
-        self.plan.moved(piece, vessel.place)
     }
 
     /// What a charge moves of each piece's metal in a vessel.
@@ -74,7 +102,7 @@ impl<'a> Sample<'a> {
             for p in v.hung {
                 let PieceNow { body, .. } = &out.now[*p];
                 let count = |sum: &mut Growing, coat: &Coat| {
-                    sum.count_in(&body.both, coat.area, coat.all, body.count);
+                    sum.count_in(&body.both, coat.area(body), coat.all, body.count);
                 };
                 count(real, &out.now[*p].real);
                 if self.followed {
@@ -94,7 +122,7 @@ impl<'a> Sample<'a> {
     }
 
     /// What own settings would be, with what then flows: a density is held in the vessel that has least area.
-    pub(crate) fn settings(&self, out: &mut Run, started: f64) -> (StageRun, f64) {
+    pub(crate) fn settings(&self, out: &mut Run, started: f64) -> Own {
         // Where all have one density the sums have grown with what was laid.
         if self.plan.contacts || !self.stage.hung_before {
             self.wets(out);
@@ -105,21 +133,20 @@ impl<'a> Sample<'a> {
             Some(PlanDrive::Current(current)) if area > 0.0 => current.si(),
             _ => f64::NAN,
         };
-        let (set, set_volts, flows) = self.set(wanted, out);
+        let (set, volts, flows) = self.set(wanted, out);
         let time = if flows.is_nan() {
             f64::NAN
         } else {
             self.time(flows * cover::passes(self.step), started, out)
         };
-        let st = StageRun {
-            wanted: some(wanted),
-            area: some(area),
-            set: some(set),
-            volts: some(set_volts),
-            time: some(time),
-            ..StageRun::default()
-        };
-        (st, flows)
+        Own {
+            area,
+            wanted,
+            set,
+            volts,
+            flows,
+            time,
+        }
     }
 
     /// What to set for a current, the voltage where the supply holds that, and what then flows.
@@ -221,7 +248,7 @@ impl<'a> Sample<'a> {
             let load = self.share(v, flows, out, false);
             for p in v.hung {
                 let now = &out.now[*p];
-                let b = load.branch(now, now.real.area);
+                let b = load.branch(now, false);
                 wasted += now.body.count * b.share * now.body.wire.area(now.real.all) / b.area;
             }
         }

@@ -46,13 +46,14 @@ impl<'a> Sample<'a> {
             let mut reaches = Reaches::new(v.bath, self.inputs);
             for p in v.hung {
                 let now = &out.now[*p];
-                let coat = *now.coat(self.followed);
-                let b = load.branch(now, coat.area);
+                let coat = now.coat(self.followed);
+                let density = load.density(now);
                 let left = match until {
                     PlanUntil::Mean(t) => t.si() - coat.mean,
                     PlanUntil::Thinnest(t) => {
                         let rates = &self.rates(v, out)[*p];
-                        (t.si() - coat.thin) / reaches.thin_ratio(b.density, &now.body, rates)
+                        reaches.at(density);
+                        (t.si() - coat.thin) / reaches.thin_ratio(&now.body, rates)
                     }
                     PlanUntil::Depth(d) => {
                         groove::flat_for(&self.plan.pieces[*p], self.inputs, d).si() - coat.mean
@@ -70,7 +71,8 @@ impl<'a> Sample<'a> {
                 let u = left / self.rates(v, out)[*p].layer;
                 if self.plan.contacts {
                     let charge = self.charge(v, *p, coat.all, u, out);
-                    let t = charge / (self.efficiency(v, b.density) * flows * b.share);
+                    let share = load.branch(now, self.followed).share;
+                    let t = charge / (self.efficiency(v, density) * flows * share);
                     longest = larger(longest, if u > 0.0 || u.is_nan() { t } else { 0.0 });
                 } else {
                     most = larger(most, u);
