@@ -107,8 +107,9 @@ pub(crate) struct Body {
 }
 
 /// Measures a piece with one set of values; its area grows with the layer where `growth` is counted.
-pub(crate) fn measure(growth: bool, piece: &PlanPiece, inputs: &Inputs) -> Body {
-    let mut body = Body {
+// Written where it stays: copied at once, it would have to be waited for.
+pub(crate) fn measure(growth: bool, piece: &PlanPiece, inputs: &Inputs, body: &mut Body) {
+    *body = Body {
         count: f64::from(piece.count),
         own: Growing([f64::NAN; 3]),
         scale: f64::NAN,
@@ -165,7 +166,6 @@ pub(crate) fn measure(growth: bool, piece: &PlanPiece, inputs: &Inputs) -> Body 
         (body.own, body.wire) = (body.own.from(grown), body.wire.from(grown));
     }
     body.both = body.own.plus(body.wire);
-    body
 }
 
 /// The wetted surface of a part: its outside with the texture, its inside without. Of a cap's wall the flat rim is cut, so

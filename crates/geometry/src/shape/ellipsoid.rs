@@ -6,16 +6,19 @@ use crate::outline::{Picture, arc, closed, oval, strip};
 use crate::surface::{Surface, larger};
 use core::f64::consts::PI;
 
-/// Surface from the three semi-axes: 4 pi a b c R_G(1/a^2, 1/b^2, 1/c^2) (DLMF 19.33.1), which is
+/// Surface from the three axes: with a, b, c their halves 4 pi a b c R_G(1/a^2, 1/b^2, 1/c^2) (DLMF 19.33.1), which is
 /// 4 pi R_G(a^2 b^2, a^2 c^2, b^2 c^2) because R_G grows with the root of its scale.
-fn skin(a: f64, b: f64, c: f64) -> f64 {
+// By itself, so that each size is read as it was written: two read at once would have to wait for both to be stored.
+#[inline(never)]
+fn skin(length: f64, width: f64, height: f64) -> f64 {
+    let (a, b, c) = (length / 2.0, width / 2.0, height / 2.0);
     let (ab, ac, bc) = (a * b, a * c, b * c);
     4.0 * PI * rg(ab * ab, ac * ac, bc * bc)
 }
 
 pub(super) fn whole(length: f64, width: f64, height: f64) -> Surface {
     Surface::of(
-        skin(length / 2.0, width / 2.0, height / 2.0),
+        skin(length, width, height),
         0.0,
         Some(PI / 6.0 * length * width * height),
         larger(larger(length, width), height),
@@ -24,7 +27,7 @@ pub(super) fn whole(length: f64, width: f64, height: f64) -> Surface {
 
 pub(super) fn half(length: f64, width: f64, height: f64, base: Covering) -> Surface {
     Surface::of(
-        skin(length / 2.0, width / 2.0, height) / 2.0 + PI / 4.0 * length * width * base.counts(),
+        skin(length, width, 2.0 * height) / 2.0 + PI / 4.0 * length * width * base.counts(),
         0.0,
         Some(PI / 6.0 * length * width * height),
         larger(larger(length, width), height),
@@ -32,7 +35,7 @@ pub(super) fn half(length: f64, width: f64, height: f64, base: Covering) -> Surf
 }
 
 pub(super) fn shell(length: f64, width: f64, height: f64) -> Surface {
-    let one = skin(length / 2.0, width / 2.0, height) / 2.0;
+    let one = skin(length, width, 2.0 * height) / 2.0;
     Surface::of(one, one, None, larger(larger(length, width), height))
 }
 

@@ -45,14 +45,14 @@ macro_rules! shapes {
             }
 
             /// The same shape with every size replaced; `size` gets its place in [`Shape::size_names`].
-            pub fn map_sizes(self, mut size: impl FnMut(usize, Length) -> Length) -> Self {
+            pub fn map_sizes(&self, mut size: impl FnMut(usize, Length) -> Length) -> Self {
                 let mut place = 0;
                 let mut next = |value| {
                     let replaced = size(place, value);
                     place += 1;
                     replaced
                 };
-                match self {
+                match *self {
                     $(Shape::$variant { $($size,)+ $($more,)? } => Shape::$variant {
                         $($size: next($size),)+
                         $($more,)?

@@ -4,7 +4,7 @@ use super::Builder;
 use super::absent::known;
 use crate::advise::{edge_of, tree_density, window};
 use crate::answer::{Ceiling, Ruling, Setting, StepAnswer, Thumb, Window};
-use crate::body::measure;
+use crate::body::{Body, measure};
 use crate::job::Lead;
 use crate::plan::PlanStep;
 use crate::ranges::{OfStep, Ranges};
@@ -129,7 +129,9 @@ impl Builder<'_> {
         let shared = &self.likely.shared[k * self.plan.pieces.len()..];
         let mut area = [0.0; 2];
         for p in self.plan.stages[k].hung.iter().flatten() {
-            let body = measure(true, &self.plan.pieces[*p], self.inputs).both;
+            let mut body = Body::default();
+            measure(true, &self.plan.pieces[*p], self.inputs, &mut body);
+            let body = body.both;
             let count = f64::from(self.plan.pieces[*p].count);
             area[0] += count * body.area(0.0);
             area[1] += count * body.area(shared[*p].mean_after?.si());

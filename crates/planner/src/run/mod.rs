@@ -11,6 +11,7 @@ pub(crate) use values::{Coat, Follows, PieceNow, Rates, Shown, si, some};
 use crate::body::measure;
 use crate::inputs::Inputs;
 use crate::plan::Plan;
+use crate::share::Branch;
 use crate::stage::Sample;
 use crate::{balance, cover, groove};
 use field::{thin_at, wagner};
@@ -56,11 +57,12 @@ impl Run {
     /// Measures all pieces with one set of values.
     pub(crate) fn measure(&mut self, plan: &Plan, inputs: &Inputs) {
         for (n, piece) in plan.pieces.iter().enumerate() {
-            let body = measure(plan.growth, piece, inputs);
-            self.now[n] = PieceNow {
-                body,
-                ..PieceNow::default()
-            };
+            let now = &mut self.now[n];
+            measure(plan.growth, piece, inputs, &mut now.body);
+            now.branch = Branch::default();
+            now.shown = None;
+            (now.aimed, now.real) = (Coat::default(), Coat::default());
+            let body = &now.body;
             self.pieces[n] = PieceRun {
                 area: some(body.own.area(0.0)),
                 wire_area: WorkArea::from_si(body.wire.area(0.0)),
