@@ -141,6 +141,36 @@ fn read(plan: &Value) -> Job {
 /// Copper, two electrons: the reference page's molar mass and Faraday's constant.
 const KG_PER_C: f64 = 0.063_546 / (2.0 * 96_485.332_123_31);
 
+/// What shows of a piece is what showed while it hung last, ends of its range and all: while no area grows, the same as in a
+/// job that nobody leaves.
+#[test]
+fn who_leaves_early_shows_what_showed_while_it_hung() {
+    let sheet = |n: usize, area: f64| json!({"id": format!("p{n}"), "extent": {"area": {"one_side_m2": area, "sides_count": 2}}});
+    let all = json!({"format": 1,
+        "pieces": [sheet(1, 2e-3), sheet(2, 1.2e-3), sheet(3, 8e-4)],
+        "baths": [{"id": "b1", "solution": "cu_acid_form", "counter": {"material": "Cu", "distance_m": 0.08}}],
+        "steps": [{"id": "s1", "in": [{"bath": "b1", "pieces": ["p1", "p2", "p3"]}], "kind": "electroform",
+            "drive": {"density_A_per_m2": 100}, "until": {"time_s": 14400}}],
+        "effects": {"growth": "off", "contacts": "off"}});
+    let mut left = all.clone();
+    left["pieces"][1]["leaves"] = json!({"step": "s1", "after_s": 3600});
+    let (all, left) = (ask_plan(&all), ask_plan(&left));
+    let of = |answer: &Value, key: &str| answer["pieces"][1][key]["known"].clone();
+    for (key, unit) in [("share", "frac"), ("density", "A_per_m2"), ("current", "A")] {
+        for end in ["low", "likely", "high"] {
+            let name = format!("{end}_{unit}");
+            let (a, b) = (
+                of(&all, key)[&name].as_f64(),
+                of(&left, key)[&name].as_f64(),
+            );
+            assert!(a.is_some_and(|a| a > 0.0), "{key}: {}", all["pieces"][1]);
+            assert_eq!(a, b, "{key}, {end}");
+        }
+    }
+    let mean = |answer: &Value| known(&answer["pieces"][1]["mean"], "m");
+    assert!(close(mean(&all), 4.0 * mean(&left), 1e-9));
+}
+
 proptest! {
     #![proptest_config(config(40))]
 
