@@ -224,7 +224,7 @@ pub fn in_window(density: CurrentDensity, window: &Window) -> String {
 /// The rule of thumb, what it would mean here, and why ours differs.
 pub fn thumb(thumb: &Thumb, ruled: Option<Ruling>) -> String {
     let rule = format!(
-        "The rule of thumb, 100 mA per square inch, would set {}.",
+        "The rule of thumb, 100\u{a0}mA per square inch, would set {}.",
         number::current(thumb.current, None)
     );
     let why = match (thumb.densest, thumb.bound, ruled) {
@@ -270,7 +270,7 @@ pub fn leads(work: Lead) -> &'static str {
 /// The ceiling, set on open leads.
 pub fn set_ceiling(volts: Option<Voltage>) -> String {
     let to = match volts {
-        Some(v) => format!("{} V, the ceiling", number::tenth_volts(v)),
+        Some(v) => format!("{}\u{a0}V, the ceiling", number::tenth_volts(v)),
         None => "its lowest: what this cell needs is not known".to_owned(),
     };
     format!("Leads apart, current at zero, supply on. Turn the voltage to {to}.")
@@ -280,7 +280,9 @@ pub fn set_ceiling(volts: Option<Voltage>) -> String {
 pub fn meter(socket: Socket) -> &'static str {
     match socket {
         Socket::Fine => "A meter belongs in the plus lead: red in its mA socket, black in COM.",
-        Socket::Coarse => "A meter belongs in the plus lead: red in its 10 A socket, black in COM.",
+        Socket::Coarse => {
+            "A meter belongs in the plus lead: red in its 10\u{a0}A socket, black in COM."
+        }
     }
 }
 
@@ -313,7 +315,7 @@ pub fn first_minute(current: &str, volts: Option<&Range<Voltage>>) -> String {
     };
     let tenth = number::tenth_volts;
     format!(
-        "In the first minute: {current} at about {} V ({} to {}), a jump, then 5 to 20 % less. Rising to the ceiling: a contact, a clip, the polarity. Half: a short, or more area than said. Twice: a contact, less area, a cold bath.",
+        "In the first minute: {current} at about {}\u{a0}V ({} to {}), a jump, then 5 to 20\u{a0}% less. Rising to the ceiling: a contact, a clip, the polarity. Half: a short, or more area than said. Twice: a contact, less area, a cold bath.",
         tenth(v.likely),
         tenth(v.low),
         tenth(v.high)

@@ -442,7 +442,7 @@ pub fn setup_line(
 pub fn how_to_measure(way: &str) -> &'static str {
     match way {
         "card" => {
-            "Take a picture from straight above with a bank card (85.60 x 53.98 mm) beside the piece. Count picture points in any picture editor: along the card, and inside the piece's outline. One side of the card is enough."
+            "Take a picture from straight above with a bank card (85.60 x 53.98\u{a0}mm) beside the piece. Count picture points in any picture editor: along the card, and inside the piece's outline. One side of the card is enough."
         }
         "foil" => {
             "Wrap the dry piece in one layer of foil without folds, cut away what overlaps, weigh the foil."

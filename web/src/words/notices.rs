@@ -118,7 +118,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
             (
                 format!("Your supply shows steps of {}:", number::current(step, Some(step))),
                 format!(
-                    "{}. A meter in series settles it; it takes about {} V itself.",
+                    "{}. A meter in series settles it; it takes about {}\u{a0}V itself.",
                     blurred.join(", "),
                     number::tenth_volts(get::<Voltage>(n, "meter_takes"))
                 ),
@@ -126,7 +126,7 @@ pub fn limit(same: &[&Limit]) -> (String, String) {
         }
         LimitKind::VoltsTooFew => (
             format!(
-                "About {} V are needed, the ceiling is {} V.",
+                "About {}\u{a0}V are needed, the ceiling is {}\u{a0}V.",
                 number::tenth_volts(get::<Voltage>(n, "expected")),
                 number::tenth_volts(get::<Voltage>(n, "ceiling"))
             ),

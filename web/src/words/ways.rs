@@ -55,7 +55,10 @@ pub fn what(way: &WayOut) -> String {
         Way::Volume => ("Take ", " of bath"),
         Way::Resist => ("Take ", " as film"),
         Way::Batches => ("Hang ", " at once"),
-        Way::Thief => ("A thief along with it: ", " of copper wire, 1 mm thick"),
+        Way::Thief => (
+            "A thief along with it: ",
+            " of copper wire, 1\u{a0}mm thick",
+        ),
         Way::Series => ("Take ", " vessels, one behind the other"),
         Way::Supply if ends("/display_step") => ("A supply or meter in steps of ", ""),
         Way::Supply if ends("/lowest") => ("A supply from ", " on"),
