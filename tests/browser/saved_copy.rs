@@ -8,14 +8,16 @@ use std::time::Duration;
 
 const HOSTILE: &str = "</script><!--<script>&amp; \u{2028}";
 
-/// The file that appears in a folder.
+/// The file that appears in a folder, once something is in it: its name stands there empty while it is being saved, and the
+/// whole of it takes that place at once.
 async fn downloaded(folder: &Path) -> PathBuf {
     for _ in 0..200 {
         let files = fs::read_dir(folder).expect("the folder");
         let whole = files
             .flatten()
             .map(|entry| entry.path())
-            .find(|path| path.extension().is_some_and(|end| end == "html"));
+            .filter(|path| path.extension().is_some_and(|end| end == "html"))
+            .find(|path| fs::metadata(path).is_ok_and(|file| file.len() > 0));
         if let Some(file) = whole {
             return file;
         }
